@@ -1,0 +1,112 @@
+import type { Inches } from '../measure/inches.ts';
+import type { Traced } from '../measure/traced.ts';
+
+/** One line of the cutting chart: equal pieces of one fabric. */
+export interface PieceLine {
+  /** The letter on the chart, the figures and the cut pieces; the same letter in every size. */
+  readonly letter: string;
+  readonly fabric: string;
+  /** Printed cut sizes: width is the longer side. Equal sides are a square. */
+  readonly width: Traced;
+  readonly height: Traced;
+  /** How many to cut. */
+  readonly count: Traced;
+  /** Pieces cut beyond what is sewn: whole batches give them. */
+  readonly spare: number;
+  /** What it is for: "Unit 1, large square", "Inner border, sides". */
+  readonly use: readonly PieceUse[];
+  /** How it is cut from cloth. */
+  readonly cutAs: 'piece' | 'strip-set' | 'long-strip';
+}
+
+export interface PieceUse {
+  /** Block letter, or null for borders, binding. */
+  readonly block: string | null;
+  /** Unit key in that block, or the border's id. */
+  readonly unit: string;
+  readonly words: string;
+  /** Patches in the whole quilt that these pieces become. */
+  readonly patches: number;
+  readonly count: number;
+}
+
+/** One strip across the width of fabric and what is cut from it, left to right. */
+export interface Strip {
+  /** Cut height of the strip: along the length of the cloth. */
+  readonly height: Inches;
+  readonly pieces: readonly StripPiece[];
+  /** How many strips are cut to exactly this plan. */
+  readonly times: number;
+}
+
+export interface StripPiece {
+  readonly letter: string;
+  readonly width: Inches;
+  readonly height: Inches;
+  readonly count: number;
+}
+
+/** How one fabric is cut, with the proof that less cloth cannot do. */
+export interface CuttingPlan {
+  readonly fabric: string;
+  /** Usable width planned for, inches. */
+  readonly width: Inches;
+  readonly strips: readonly Strip[];
+  /** Number of strips in all. */
+  readonly stripCount: number;
+  /** Length of cloth used by the strips, inches. */
+  readonly length: Traced;
+  /** No plan of strips across this width can be shorter than this, inches. */
+  readonly bound: Inches;
+  /** True when the plan is as short as the bound: fewer cannot do. */
+  readonly proven: boolean;
+  /** Area of the pieces over area of the strips. */
+  readonly used: number;
+}
+
+/** What a buyer needs of one fabric. */
+export interface FabricNeed {
+  readonly fabric: string;
+  /** What it is for, in the trade's words: "blocks", "outer border", "binding". */
+  readonly uses: readonly string[];
+  readonly plan: CuttingPlan;
+  /** Yards to buy: strips, squaring up, rounded up last. */
+  readonly yards: Traced;
+}
+
+/** Binding: straight strips joined end to end. */
+export interface BindingNeed {
+  readonly fabric: string;
+  readonly stripWidth: Traced;
+  readonly strips: Traced;
+  /** Length needed: perimeter and joins. */
+  readonly length: Traced;
+  readonly yards: Traced;
+}
+
+/** Backing: one or more panels of the usable width. */
+export interface BackingNeed {
+  readonly fabric: string;
+  readonly width: Traced;
+  readonly height: Traced;
+  readonly panels: Traced;
+  /** Which way the panels' seams run on the back of the quilt. */
+  readonly seams: 'none' | 'across' | 'down';
+  readonly panelLength: Traced;
+  readonly yards: Traced;
+}
+
+/** Batting: at least this large. */
+export interface BattingNeed {
+  readonly width: Traced;
+  readonly height: Traced;
+}
+
+/** All the cloth for one size. */
+export interface Cloth {
+  readonly pieces: readonly PieceLine[];
+  readonly needs: readonly FabricNeed[];
+  readonly binding: BindingNeed;
+  readonly backing: BackingNeed;
+  readonly batting: BattingNeed;
+}

@@ -1,0 +1,104 @@
+import type { Finding } from './measure/finding.ts';
+import type { Pattern } from './pattern/schema.ts';
+import type { Recipe } from './recipe/schema.ts';
+
+/**
+ * Everything the studio window asks of its host, as typed calls. The Electron window, a browser tab and the tests carry
+ * these same calls; `main/service.ts` answers them and checks every input at run time. A call that cannot be answered
+ * rejects with a `Refusal`.
+ */
+export interface Contract {
+  /** What this host is and can do. */
+  about(): Promise<About>;
+
+  /** Patterns kept here, last changed first. */
+  patterns(): Promise<readonly PatternCard[]>;
+  /** The whole pattern. */
+  openPattern(id: string): Promise<Pattern>;
+  /** Keeps the pattern; answers once it is on disk. `revision` is the one last seen: a newer one on disk refuses. */
+  savePattern(request: { readonly pattern: Pattern; readonly revision: number | null }): Promise<{ readonly revision: number }>;
+  removePattern(id: string): Promise<void>;
+
+  /** Recipes that match the words; every recipe for no words. Starter recipes are among them. */
+  recipes(search: { readonly words: string; readonly tag?: string }): Promise<readonly RecipeCard[]>;
+  openRecipe(id: string): Promise<Recipe>;
+  saveRecipe(recipe: Recipe): Promise<{ readonly revision: number }>;
+  removeRecipe(id: string): Promise<void>;
+
+  /** The text of a pattern or recipe file the designer chose, read and checked; kept under a fresh id if it is taken. */
+  importFile(file: { readonly name: string; readonly text: string }): Promise<Imported>;
+
+  /** Starts making the PDF; progress is asked for with `job`. */
+  publish(request: PublishRequest): Promise<{ readonly job: string }>;
+  job(id: string): Promise<Job>;
+  cancel(id: string): Promise<void>;
+  /** The finished file of a job. */
+  result(id: string): Promise<PublishedFile>;
+}
+
+export interface About {
+  readonly host: 'window' | 'browser';
+  readonly version: string;
+  /** Where the data is kept, as the designer would look for it. */
+  readonly folder: string;
+  /** The pattern to open first: the last one open, or the demo. */
+  readonly first: string;
+}
+
+export interface PatternCard {
+  readonly id: string;
+  readonly title: string;
+  readonly designer: string;
+  readonly sizes: number;
+  /** ISO date and time of the last change. */
+  readonly changed: string;
+  readonly revision: number;
+}
+
+export interface RecipeCard {
+  readonly id: string;
+  readonly name: string;
+  readonly tags: readonly string[];
+  readonly starter: boolean;
+  /** Titles of the patterns that carry it. */
+  readonly usedIn: readonly string[];
+  readonly recipe: Recipe;
+}
+
+export type Imported =
+  | { readonly kind: 'pattern'; readonly id: string }
+  | { readonly kind: 'recipe'; readonly id: string };
+
+export type Paper = 'letter' | 'a4';
+
+export interface PublishRequest {
+  readonly pattern: Pattern;
+  readonly paper: Paper;
+  /** A draft may be made with findings that stop publishing; it says so on every page. */
+  readonly draft: boolean;
+  /** Black and white: hatches instead of colours. */
+  readonly plainInk: boolean;
+}
+
+export interface Job {
+  readonly state: 'working' | 'done' | 'stopped' | 'refused';
+  /** 0 to 1. */
+  readonly progress: number;
+  /** What is being done, in words. */
+  readonly doing: string;
+  readonly refusal?: Refusal;
+}
+
+export interface PublishedFile {
+  readonly name: string;
+  readonly type: string;
+  /** Base 64. */
+  readonly data: string;
+}
+
+/** Why a call was not answered, in words for the designer. */
+export interface Refusal {
+  readonly kind: 'not-found' | 'changed-elsewhere' | 'bad-input' | 'newer-file' | 'no-room' | 'stopped' | 'broken';
+  readonly words: string;
+  readonly findings?: readonly Finding[];
+}

@@ -1,0 +1,119 @@
+import { z } from 'zod';
+import { identifierSchema, recipeSchema, valueSchema, wordsSchema } from '../recipe/schema.ts';
+
+/** The format number written into every saved pattern. A change that old programs cannot read raises it. */
+export const PATTERN_FORMAT = 1;
+
+const inches = z.number().positive().max(400);
+const longText = z.string().max(8000);
+const colour = z.string().regex(/^#[0-9a-f]{6}$/i, 'write the colour as #rrggbb');
+
+const tokenRow = z
+  .string()
+  .describe('Block letters, set apart by spaces; “A:90” is turned a quarter clockwise, “A:m” mirrored left to right.');
+
+export const houseSchema = z.strictObject({
+  seam: inches.max(1).default(0.25).describe('Seam allowance, inches.'),
+  step: z.number().positive().max(1).default(0.125).describe('The ruler’s step, inches: 0.125, 0.0625 or 0.25.'),
+  usableWidth: inches.default(40).describe('Usable width of the cloth, inches: the narrowest the pattern is good for.'),
+  squaring: z.number().min(0).max(36).default(2).describe('Extra length for squaring up the cut end, inches.'),
+  yardStep: z.number().positive().max(1).default(0.125).describe('Yardage is rounded up to this part of a yard.'),
+  methods: z.record(z.string(), z.string()).default({}).describe('The way this house makes each kind of unit.'),
+});
+
+export const fabricSchema = z.strictObject({
+  id: identifierSchema,
+  name: wordsSchema,
+  value: valueSchema,
+  colour,
+});
+
+export const blockSchema = z.strictObject({
+  id: z.string().regex(/^[A-Z]$/, 'use one capital letter'),
+  name: wordsSchema,
+  recipe: identifierSchema,
+  parameters: z.record(z.string(), z.number().int().positive()).default({}),
+  methods: z.record(z.string(), z.string()).default({}).describe('The way one kind of unit, or one unit, is made.'),
+  fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
+});
+
+export const placedTurnSchema = z.strictObject({
+  column: z.number().int().min(0),
+  row: z.number().int().min(0),
+  block: z.string().describe('Letter and turn, as in the motif.'),
+  size: z.string().optional().describe('The id of the one size it is for; left out, all sizes.'),
+});
+
+export const settingSchema = z.strictObject({
+  kind: z.literal('straight'),
+  motif: z.array(tokenRow).min(1).max(24).describe('A small grid of blocks and turns that repeats across and down.'),
+  single: z.array(placedTurnSchema).max(2000).default([]).describe('Single blocks that differ from the motif.'),
+});
+
+export const borderSchema = z.strictObject({
+  id: identifierSchema,
+  name: wordsSchema,
+  fabric: identifierSchema,
+  width: inches.describe('Finished width, inches.'),
+  first: z.enum(['sides', 'ends']).default('sides').describe('Which two strips are sewn on first.'),
+});
+
+export const sizeSchema = z.strictObject({
+  id: identifierSchema,
+  name: wordsSchema,
+  across: z.number().int().min(1).max(200).describe('Blocks across.'),
+  down: z.number().int().min(1).max(200).describe('Blocks down.'),
+  block: inches.describe('Finished width of a block, inches.'),
+  borders: z.record(identifierSchema, z.number().min(0).max(60)).default({}).describe('Widths that differ here, inches.'),
+});
+
+export const wordsOfPatternSchema = z.strictObject({
+  introduction: longText.default(''),
+  designer: wordsSchema.describe('The designer or studio, as printed on the cover.'),
+  contact: z.string().max(300).default('').describe('Where a maker may write about corrections.'),
+  copyright: z.string().max(1000).default(''),
+  notes: longText.default('').describe('The designer’s own closing words.'),
+  cautions: z.array(z.string().max(1000)).max(20).default([]).describe('Cautions added to the usual ones.'),
+  withoutUsualCautions: z.boolean().default(false).describe('Leave the usual cautions out, on purpose.'),
+});
+
+export const patternSchema = z.strictObject({
+  format: z.literal('piecewright-pattern'),
+  version: z.literal(PATTERN_FORMAT),
+  id: identifierSchema,
+  title: wordsSchema,
+  edition: z.strictObject({
+    number: z.number().int().min(1).max(999),
+    date: z.iso.date().describe('YYYY-MM-DD'),
+  }),
+  house: houseSchema.prefault({}),
+  words: wordsOfPatternSchema,
+  recipes: z
+    .array(z.union([recipeSchema, z.strictObject({ file: z.string().min(1).max(300) })]))
+    .max(60)
+    .describe('Recipes written here in full, or the name of a recipe file beside this one. Starter recipes need neither.'),
+  blocks: z.array(blockSchema).min(1).max(26),
+  fabrics: z.array(fabricSchema).min(1).max(60),
+  setting: settingSchema,
+  borders: z.array(borderSchema).max(20).default([]),
+  binding: z.strictObject({
+    fabric: identifierSchema,
+    strip: inches.max(6).default(2.5).describe('Cut width of the binding strips, inches.'),
+  }),
+  backing: z.strictObject({
+    fabric: identifierSchema,
+    beyond: z.number().min(0).max(20).default(4).describe('Backing and batting reach this far beyond each side, inches.'),
+  }),
+  sizes: z.array(sizeSchema).min(1).max(12),
+});
+
+export type PatternFile = z.infer<typeof patternSchema>;
+export type PatternInput = z.input<typeof patternSchema>;
+/** A pattern with every recipe it needs carried inside: what the studio opens and the store keeps. */
+export type Pattern = Omit<PatternFile, 'recipes'> & { readonly recipes: readonly z.infer<typeof recipeSchema>[] };
+export type House = z.infer<typeof houseSchema>;
+export type Fabric = z.infer<typeof fabricSchema>;
+export type BlockChoice = z.infer<typeof blockSchema>;
+export type Setting = z.infer<typeof settingSchema>;
+export type Border = z.infer<typeof borderSchema>;
+export type Size = z.infer<typeof sizeSchema>;

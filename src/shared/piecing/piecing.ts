@@ -1,0 +1,83 @@
+import type { Drawing } from '../drawing/drawing.ts';
+import type { Box, Turn } from '../drawing/turn.ts';
+import type { Corner, Side } from '../recipe/schema.ts';
+
+/**
+ * The tree of how something is sewn. Leaves are what a stage takes as one thing: a unit in a block, a block or a border
+ * strip in a quilt. Inner nodes join parts. Boxes are in the units of the whole they stand in: grid units in a block,
+ * finished inches in a quilt.
+ */
+export type Part<Leaf> = Leaf | Row<Leaf> | Rounds<Leaf>;
+
+/** Parts sewn side by side in one direction; each seam runs the full width of the row. */
+export interface Row<Leaf> {
+  readonly kind: 'row';
+  /** 'across': parts stand left to right, seams run down. 'down': parts stand top to bottom, seams run across. */
+  readonly along: 'across' | 'down';
+  readonly parts: readonly Part<Leaf>[];
+  readonly box: Box;
+  /** The trade's or the recipe's name for it, when it has one. */
+  readonly name?: string;
+}
+
+/** A core with strips sewn to its sides one after another: logs about a centre, or borders about a quilt. */
+export interface Rounds<Leaf> {
+  readonly kind: 'rounds';
+  readonly core: Part<Leaf>;
+  readonly logs: readonly Log<Leaf>[];
+  readonly box: Box;
+  readonly name?: string;
+}
+
+export interface Log<Leaf> {
+  readonly side: Side;
+  readonly part: Part<Leaf>;
+}
+
+/** A unit standing in a block: which distinct unit, how it lies, where. */
+export interface UnitLeaf {
+  readonly kind: 'unit';
+  readonly unit: UnitKey;
+  readonly turn: Turn;
+  readonly box: Box;
+  /** The drawing's patches it is made of. */
+  readonly patches: readonly number[];
+}
+
+export type BlockPart = Part<UnitLeaf>;
+
+/** Names a distinct unit by what it is: kind, size in grid units, roles. Equal keys are the same unit. */
+export type UnitKey = string;
+
+interface UnitShape {
+  readonly key: UnitKey;
+  /** Grid units, before turning. */
+  readonly width: number;
+  readonly height: number;
+  /** The method the recipe asks for, if it does. */
+  readonly method?: string;
+}
+
+/** A distinct unit of a block, lying as the trade draws it. */
+export type Unit =
+  | (UnitShape & { readonly kind: 'plain'; readonly role: string })
+  | (UnitShape & { readonly kind: 'log'; readonly role: string })
+  | (UnitShape & { readonly kind: 'hst'; readonly roles: readonly [string, string] })
+  | (UnitShape & { readonly kind: 'geese'; readonly roles: readonly [string, string] })
+  | (UnitShape & { readonly kind: 'four-patch'; readonly roles: readonly [string, string] })
+  | (UnitShape & { readonly kind: 'corners'; readonly role: string; readonly corners: readonly FlippedCorner[] });
+
+export interface FlippedCorner {
+  readonly at: Corner;
+  readonly role: string;
+  /** Finished leg of the corner triangle, grid units. */
+  readonly size: number;
+}
+
+/** A block, drawn and pieced: what every recipe lowers to. */
+export interface Piecing {
+  readonly drawing: Drawing;
+  readonly root: BlockPart;
+  /** The distinct units, in the order they are first met in sewing order. */
+  readonly units: readonly Unit[];
+}

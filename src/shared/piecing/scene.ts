@@ -1,0 +1,34 @@
+import type { Point } from '../drawing/turn.ts';
+
+/**
+ * What the maker has in front of her at one stage of making a unit, as plain data in inches: cloth, the lines on it, and
+ * which way the seam is pressed. Diagrams draw it; nothing here knows ink or screens.
+ */
+export interface Scene {
+  readonly width: number;
+  readonly height: number;
+  readonly cloth: readonly Cloth[];
+  readonly lines: readonly SceneLine[];
+  readonly arrows: readonly SceneArrow[];
+  /** Said to those who cannot see the figure. */
+  readonly alt: string;
+}
+
+export interface Cloth {
+  readonly corners: readonly Point[];
+  readonly role: string;
+  /** The wrong side shows when two pieces lie right sides together. */
+  readonly side: 'right' | 'wrong';
+}
+
+export interface SceneLine {
+  readonly kind: 'marked' | 'sewn' | 'cut';
+  readonly from: Point;
+  readonly to: Point;
+}
+
+export interface SceneArrow {
+  readonly kind: 'press';
+  readonly from: Point;
+  readonly to: Point;
+}

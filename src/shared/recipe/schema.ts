@@ -1,0 +1,142 @@
+import { z } from 'zod';
+
+/** The format number written into every saved recipe. A change that old programs cannot read raises it. */
+export const RECIPE_FORMAT = 1;
+
+const identifier = z
+  .string()
+  .regex(/^[a-z0-9][a-z0-9-]*$/, 'use small letters, digits and hyphens')
+  .max(80)
+  .describe('A short name for the file: small letters, digits and hyphens.');
+
+const words = z.string().trim().min(1).max(200);
+
+/** A whole number of grid units, or the name of a parameter that holds one. */
+const amountSchema = z
+  .union([z.number().positive().max(400), z.string().min(1).max(40)])
+  .describe('A number of grid units, or the name of one of the recipe’s parameters.');
+
+export const valueSchema = z.enum(['light', 'medium', 'dark']);
+
+export const roleSchema = z.strictObject({
+  id: identifier,
+  name: words.describe('What the pattern calls this fabric, for example “Background”.'),
+  value: valueSchema,
+});
+
+export const parameterSchema = z.strictObject({
+  id: z.string().regex(/^[a-z][a-z0-9-]*$/, 'use small letters, digits and hyphens').max(40),
+  name: words,
+  default: z.number().int().min(1).max(200),
+  least: z.number().int().min(1).max(200).default(1),
+  most: z.number().int().min(1).max(200).default(24),
+});
+
+export const unitKindSchema = z.enum(['plain', 'hst', 'geese', 'corners', 'four-patch']);
+
+/** Which corners of a stitch-and-flip rectangle are flipped, clockwise from the top left. */
+export const cornerSchema = z.enum(['top-left', 'top-right', 'bottom-right', 'bottom-left']);
+
+const METHOD_WORDS = 'The way this unit is made; left out, the house chooses.';
+
+/** What one cell of a grid holds: a unit the trade knows, or another recipe. */
+export const cellSchema = z.union([
+  z
+    .strictObject({ unit: z.literal('plain'), role: identifier })
+    .describe('One plain square or rectangle.'),
+  z
+    .strictObject({
+      unit: z.literal('hst'),
+      roles: z.tuple([identifier, identifier]),
+      method: z.string().optional().describe(METHOD_WORDS),
+    })
+    .describe('Half-square triangle: the first role fills the top left, the second the bottom right.'),
+  z
+    .strictObject({
+      unit: z.literal('geese'),
+      roles: z.tuple([identifier, identifier]),
+      method: z.string().optional().describe(METHOD_WORDS),
+    })
+    .describe('Flying geese, pointing up: the goose, then the sky. Twice as wide as high.'),
+  z
+    .strictObject({
+      unit: z.literal('corners'),
+      role: identifier.describe('The rectangle’s role.'),
+      corners: z
+        .array(z.strictObject({ at: cornerSchema, role: identifier, size: amountSchema }))
+        .min(1)
+        .max(4),
+      method: z.string().optional().describe(METHOD_WORDS),
+    })
+    .describe('A rectangle with one to four corners sewn on by stitch-and-flip.'),
+  z
+    .strictObject({
+      unit: z.literal('four-patch'),
+      roles: z.tuple([identifier, identifier]),
+      method: z.string().optional().describe(METHOD_WORDS),
+    })
+    .describe('Four squares: the first role top left and bottom right, the second in the other two.'),
+  z
+    .strictObject({
+      recipe: identifier,
+      parameters: z.record(z.string(), z.number().int().positive()).optional(),
+      roles: z.record(identifier, identifier).optional().describe('Its roles, each to one of this recipe’s roles.'),
+    })
+    .describe('Another recipe, scaled to fill the cell.'),
+]);
+
+const tokenWords =
+  'Names of the key, set apart by spaces, one for each column. A name may carry a turn: “A:90” is turned a quarter ' +
+  'clockwise; “A:m” is mirrored left to right; “A:m180” is mirrored, then turned.';
+
+export const gridBodySchema = z.strictObject({
+  kind: z.literal('grid'),
+  columns: z.array(amountSchema).min(1).max(60).describe('Widths of the columns in grid units.'),
+  rows: z.array(amountSchema).min(1).max(60).describe('Heights of the rows in grid units.'),
+  key: z.record(z.string().regex(/^[A-Za-z][A-Za-z0-9]*$/).max(20), cellSchema),
+  layout: z.array(z.string()).min(1).max(60).describe(tokenWords),
+});
+
+export const sideSchema = z.enum(['top', 'right', 'bottom', 'left']);
+
+export const roundsBodySchema = z.strictObject({
+  kind: z.literal('rounds'),
+  core: cellSchema,
+  coreWidth: amountSchema,
+  coreHeight: amountSchema,
+  strip: amountSchema.describe('Finished width of each log in grid units.'),
+  rounds: amountSchema,
+  order: z.array(sideSchema).length(4).describe('The sides in the order the logs are sewn, the same in every round.'),
+  logs: z.tuple([identifier, identifier, identifier, identifier]).describe('The roles of those four logs.'),
+});
+
+export const bodySchema = z.union([gridBodySchema, roundsBodySchema]);
+
+export const recipeSchema = z.strictObject({
+  format: z.literal('piecewright-recipe'),
+  version: z.literal(RECIPE_FORMAT),
+  id: identifier,
+  name: words,
+  summary: z.string().trim().max(600).default(''),
+  tags: z.array(z.string().trim().min(1).max(40)).max(20).default([]),
+  finished: z.number().positive().max(120).describe('The usual finished width of the block, in inches.'),
+  parameters: z.array(parameterSchema).max(12).default([]),
+  roles: z.array(roleSchema).min(1).max(40),
+  body: bodySchema,
+});
+
+export { identifier as identifierSchema, words as wordsSchema };
+export type Recipe = z.infer<typeof recipeSchema>;
+export type RecipeInput = z.input<typeof recipeSchema>;
+export type Role = z.infer<typeof roleSchema>;
+export type Value = z.infer<typeof valueSchema>;
+export type Parameter = z.infer<typeof parameterSchema>;
+export type Body = z.infer<typeof bodySchema>;
+export type GridBody = z.infer<typeof gridBodySchema>;
+export type RoundsBody = z.infer<typeof roundsBodySchema>;
+export type Cell = z.infer<typeof cellSchema>;
+export type UnitCell = Exclude<Cell, { recipe: string }>;
+export type UnitKind = z.infer<typeof unitKindSchema>;
+export type Corner = z.infer<typeof cornerSchema>;
+export type Side = z.infer<typeof sideSchema>;
+export type Amount = z.infer<typeof amountSchema>;
