@@ -19,8 +19,11 @@ export interface Contract {
   savePattern(request: { readonly pattern: Pattern; readonly revision: number | null }): Promise<{ readonly revision: number }>;
   removePattern(id: string): Promise<void>;
 
-  /** Recipes that match the words; every recipe for no words. Starter recipes are among them. */
-  recipes(search: { readonly words: string; readonly tag?: string }): Promise<readonly RecipeCard[]>;
+  /**
+   * Recipes that match the words, best first; every recipe by name for no words. Starter recipes are among them. A long
+   * list is asked for in parts: at most `atMost` cards after the first `from`.
+   */
+  recipes(search: RecipeSearch): Promise<readonly RecipeCard[]>;
   openRecipe(id: string): Promise<Recipe>;
   saveRecipe(recipe: Recipe): Promise<{ readonly revision: number }>;
   removeRecipe(id: string): Promise<void>;
@@ -36,12 +39,20 @@ export interface Contract {
   result(id: string): Promise<PublishedFile>;
 }
 
+/** Each word may be the beginning of a word of the recipe's name, tags or summary; all of them must be found. */
+export interface RecipeSearch {
+  readonly words: string;
+  readonly tag?: string;
+  readonly from?: number;
+  readonly atMost?: number;
+}
+
 export interface About {
   readonly host: 'window' | 'browser';
   readonly version: string;
   /** Where the data is kept, as the designer would look for it. */
   readonly folder: string;
-  /** The pattern to open first: the last one open, or the demo. */
+  /** The pattern to open first: the last one open, or the demo, or the last changed; empty when no pattern is kept. */
   readonly first: string;
 }
 
@@ -101,4 +112,15 @@ export interface Refusal {
   readonly kind: 'not-found' | 'changed-elsewhere' | 'bad-input' | 'newer-file' | 'no-room' | 'stopped' | 'broken';
   readonly words: string;
   readonly findings?: readonly Finding[];
+}
+
+/** A call's answer as it crosses from the host to the window, over HTTP or between the processes of the desktop program. */
+export type Answer = { readonly value: unknown } | { readonly refusal: Refusal };
+
+/** What the desktop window finds as `window.piecewright`; in a browser tab there is none, and calls go by HTTP. */
+export interface Bridge {
+  /** Makes one call of the `Contract`; never rejects but for a bug. */
+  call(name: keyof Contract, args: readonly unknown[]): Promise<Answer>;
+  /** Tells of a file that was opened from the menu or the desktop and is now kept here. */
+  opened(listener: (imported: Imported) => void): void;
 }
