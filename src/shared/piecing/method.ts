@@ -1,5 +1,6 @@
 import type { Inches } from '../measure/inches.ts';
 import type { Traced, TracedSize } from '../measure/traced.ts';
+import type { Value } from '../recipe/schema.ts';
 import type { Unit } from './piecing.ts';
 import type { Scene } from './scene.ts';
 
@@ -13,6 +14,12 @@ export interface Scale {
   readonly seam: Inches;
   /** The step of the ruler the pattern is cut with, inches. */
   readonly step: Inches;
+  /**
+   * Whether a role's fabric is light, medium or dark. Only the sewing stages ask, to say which piece is marked and which
+   * way its seam is pressed ("towards the darker fabric"); without it they say so without naming the darker one. No size,
+   * count or yield depends on it.
+   */
+  readonly valueOf?: (role: string) => Value | undefined;
 }
 
 /**
@@ -45,26 +52,41 @@ export interface MethodPlan {
   readonly stages: readonly Stage[];
 }
 
-/** One piece to cut: printed sizes, on the ruler. */
+/**
+ * One piece to cut: printed sizes, on the ruler. Cut and sewn patches balance, over one batch:
+ * Σ `count` × `patches` over the cuts = `yield` × the patches of one unit (`unitPolygons(unit).length`).
+ */
 export interface Cut {
   readonly role: string;
   readonly width: Traced;
   readonly height: Traced;
   /** How many of this piece for one batch. */
   readonly count: number;
-  /** Patches that end up in the drawing from one such piece, over the whole batch. */
+  /**
+   * How many patches of finished units one such piece becomes when the batch is made: 2 for each square of
+   * half-square triangles two at a time, 8 eight at a time; 4 for the large square of flying geese, 2 for each small one;
+   * 1 for a piece that is only sewn (and, at most, has a corner cut off).
+   */
   readonly patches: number;
-  /** What the piece is in the unit: "large square", "corner", "log". */
+  /** What the piece is in the unit: "large square", "corner square", "log". The stages call it by the same words. */
   readonly use: string;
   /**
-   * Set when the piece is not cut by itself but sub-cut from a strip set: strips of `width` sewn side by side, crosscut at
-   * `height`. The cloth stage then cuts whole strips.
+   * Set when the piece is not cut by itself but is one layer of a sub-cut from a strip set. All cuts of a plan with the
+   * same `stripSet` are one set: one strip of each, `width` wide and as long as the cloth allows, sewn side by side in
+   * this order along their long sides, then crosscut every `height`. They share `height` and `count`, and `count` is then
+   * the number of sub-cuts one batch takes (each sub-cut carries one piece of every strip). So n batches take n × `count`
+   * sub-cuts, a set gives ⌊usable width ÷ `height`⌋ of them, and whole strips of each `width` are cut, one for each set.
+   * The name says what the set is, in roles and inches; equal names within one block are the same set and may be shared.
    */
   readonly stripSet?: string;
 }
 
-/** One step of making the unit: a sentence and what it looks like. */
+/**
+ * One step of making the unit: one to three sentences and what it looks like. Numbers are bound, never typed: the words
+ * are strings with no digit in them and traced numbers between, to be printed in order (a length as `3½″`). For one
+ * unit the same stages with the same strings come back at every scale; only the numbers differ.
+ */
 export interface Stage {
-  readonly words: string;
+  readonly words: readonly (string | Traced)[];
   readonly scene: Scene;
 }

@@ -5,8 +5,10 @@ import type { Point } from '../drawing/turn.ts';
  * which way the seam is pressed. Diagrams draw it; nothing here knows ink or screens.
  */
 export interface Scene {
+  /** Everything lies within 0, 0 … width, height; y grows downwards. */
   readonly width: number;
   readonly height: number;
+  /** From the lowest layer to the topmost: what comes later hides what it lies on. */
   readonly cloth: readonly Cloth[];
   readonly lines: readonly SceneLine[];
   readonly arrows: readonly SceneArrow[];
