@@ -1,0 +1,72 @@
+import type { Finding } from '../measure/finding.ts';
+import { inchesText } from '../measure/fraction.ts';
+import { type Inches, same } from '../measure/inches.ts';
+import type { Piecing, UnitLeaf } from '../piecing/piecing.ts';
+import type { SizedUnit } from '../quilt/sized.ts';
+import { levelOf } from './level.ts';
+import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
+import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
+
+/** What a block is known by in a finding. */
+export interface Named {
+  readonly letter: string;
+  /** The size's name. */
+  readonly size: string;
+  readonly path: string;
+}
+
+/** A block sewn on paper at one size. */
+export interface FittedBlock {
+  readonly up: SewnUp;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Sews a block from its units as printed, and says where it does not come out as drawn.
+ * @param grid finished inches of one grid unit
+ * @param seam inches
+ */
+export function fitBlock(piecing: Piecing, units: readonly SizedUnit[], grid: Inches, seam: Inches, named: Named): FittedBlock {
+  const up = sewUp(piecing.root, measureUnits(units, grid, seam));
+  return { up, findings: [...misfitFindings(up.misfits, named), ...driftFindings(up.sewn, named)] };
+}
+
+function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): (leaf: UnitLeaf) => Sewn {
+  const known = new Map(
+    units.map(({ unit, plan }) => {
+      const { width, height } = plan.unfinished;
+      const design = { width: unit.width * grid, height: unit.height * grid };
+      return [unit.key, plainSewn(width.value - 2 * seam, height.value - 2 * seam, design)] as const;
+    }),
+  );
+  return (leaf) => {
+    const sewn = known.get(leaf.unit);
+    if (sewn === undefined) throw new RangeError(`No unit “${leaf.unit}” at this size`);
+    return turnSewn(sewn, leaf.turn);
+  };
+}
+
+function misfitFindings(misfits: readonly Misfit[], { letter, size, path }: Named): readonly Finding[] {
+  const [worst] = [...misfits].sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
+  if (worst === undefined) return [];
+  const amount = inchesText(Math.abs(worst.by));
+  const others = misfits.length > 1 ? ` Of its seams, ${misfits.length} do not agree.` : '';
+  const what =
+    worst.kind === 'length'
+      ? `In block ${letter} a part is ${amount} too ${worst.by > 0 ? 'short' : 'long'} for the part it is sewn to in ${size}.${others}`
+      : `In block ${letter} two seams miss each other by ${amount} in ${size}.${others}`;
+  return [{ level: levelOf(worst.by), what, where: { path, size, on: letter, box: worst.box }, by: worst.by, mend: MEND }];
+}
+
+const MEND = 'Choose a block size whose units fall on the ruler’s marks.';
+
+function driftFindings(sewn: Sewn, { letter, size, path }: Named): readonly Finding[] {
+  const width = sewn.width - sewn.design.width;
+  const height = sewn.height - sewn.design.height;
+  if (same(width, 0) && same(height, 0)) return [];
+  const by = Math.abs(width) >= Math.abs(height) ? width : height;
+  const what =
+    `Cut on the ruler’s marks, block ${letter} comes out ${inchesText(Math.abs(by))} ` +
+    `${by < 0 ? 'smaller' : 'larger'} than ${inchesText(sewn.design.width)} in ${size}.`;
+  return [{ level: levelOf(by), what, where: { path, size, on: letter }, by, mend: MEND }];
+}

@@ -1,0 +1,83 @@
+import type { Finding } from '../measure/finding.ts';
+import { inchesText } from '../measure/fraction.ts';
+import type { Inches } from '../measure/inches.ts';
+import type { Pattern, Size } from '../pattern/schema.ts';
+import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
+import { leavesOf } from '../piecing/tree.ts';
+import { levelOf } from './level.ts';
+import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
+import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
+
+/** A quilt top sewn on paper. */
+export interface FittedQuilt {
+  readonly up: SewnUp;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Sews a whole top from its blocks as they come out and its border strips as they are cut, and says where it does not fit.
+ * @param blocks each block as sewn at this size, by letter
+ */
+export function fitQuilt(pattern: Pattern, size: Size, quilt: Quilt, blocks: ReadonlyMap<string, Sewn>): FittedQuilt {
+  const up = sewUp<BlockLeaf | StripLeaf>(quilt.root, measureLeaves(blocks, pattern.house.seam));
+  return { up, findings: findingsOf(up.misfits, pattern, size, quilt) };
+}
+
+function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: BlockLeaf | StripLeaf) => Sewn {
+  const turned = new Map<string, Sewn>();
+  return (leaf) => {
+    if (leaf.kind === 'strip') return stripSewn(leaf, seam);
+    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
+    const known = turned.get(key);
+    if (known !== undefined) return known;
+    const sewn = blocks.get(leaf.block);
+    if (sewn === undefined) throw new RangeError(`No block “${leaf.block}” at this size`);
+    const lying = turnSewn(sewn, leaf.turn);
+    turned.set(key, lying);
+    return lying;
+  };
+}
+
+function stripSewn(strip: StripLeaf, seam: Inches): Sewn {
+  const length = strip.cutLength.value - 2 * seam;
+  const width = strip.cutWidth.value - 2 * seam;
+  const upright = strip.side === 'left' || strip.side === 'right';
+  const design = { width: strip.box.width, height: strip.box.height };
+  return upright ? plainSewn(width, length, design) : plainSewn(length, width, design);
+}
+
+function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): readonly Finding[] {
+  const strips = new Map(leavesOf<BlockLeaf | StripLeaf>(quilt.root).map((leaf) => [leaf.box, leaf]));
+  const byBorder = new Map<string, Misfit[]>();
+  for (const misfit of misfits) {
+    const leaf = strips.get(misfit.box);
+    const id = leaf?.kind === 'strip' ? leaf.border : '';
+    byBorder.set(id, [...(byBorder.get(id) ?? []), misfit]);
+  }
+  return [...byBorder].map(([id, some]) => (id === '' ? rowFinding(some, size) : borderFinding(id, some, pattern, size)));
+}
+
+function worstOf(misfits: readonly Misfit[]): Misfit {
+  return misfits.reduce((worst, misfit) => (Math.abs(misfit.by) > Math.abs(worst.by) ? misfit : worst));
+}
+
+function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern, size: Size): Finding {
+  const index = pattern.borders.findIndex((border) => border.id === id);
+  const name = pattern.borders[index]?.name ?? id;
+  const { by, box } = worstOf(misfits);
+  const sides = misfits.length === 1 ? 'on one side' : `on ${misfits.length} sides`;
+  const what = `${name} is ${inchesText(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
+  const mend = 'Choose a block size whose units fall on the ruler’s marks, or cut the border to the quilt’s own measure.';
+  return { level: levelOf(by), what, where: { path: `borders[${index}]`, size: size.name, on: 'quilt', box }, by, mend };
+}
+
+function rowFinding(misfits: readonly Misfit[], size: Size): Finding {
+  const { by, box, kind } = worstOf(misfits);
+  const amount = inchesText(Math.abs(by));
+  const where = { path: 'setting', size: size.name, on: 'quilt', box };
+  const what =
+    kind === 'length'
+      ? `Two rows of blocks differ by ${amount} in ${size.name}.`
+      : `Seams of neighbouring blocks miss each other by ${amount} in ${size.name}.`;
+  return { level: levelOf(by), what, where, by };
+}

@@ -1,0 +1,110 @@
+import { buildDrawing } from '../drawing/build.ts';
+import { checkDrawing } from '../drawing/check.ts';
+import { accept, type Finding, type Maybe } from '../measure/finding.ts';
+import type { Recipe } from '../recipe/schema.ts';
+import { distinct } from './distinct.ts';
+import { lowerGrid } from './lowerGrid.ts';
+import { lowerRounds } from './lowerRounds.ts';
+import { type Lowering, numbersFor, type RecipeBook } from './lowering.ts';
+import type { Piecing, Unit } from './piecing.ts';
+import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
+import { leavesOf, mapTree } from './tree.ts';
+
+/** A block may have this many patches, and its grid this many units across: beyond it a block is no longer sewn. */
+const MOST_PATCHES = 1500;
+const MOST_UNITS = 720;
+
+/**
+ * A recipe as a drawing and a piecing, in whole grid units.
+ * @param recipe what is lowered
+ * @param parameters values for its parameters; those left out take their defaults
+ * @param book every recipe it may hold
+ * @param path where the recipe stands in the document, for the findings
+ * @returns the piecing, or everything that is wrong with the recipe, each with its place
+ */
+export function lower(
+  recipe: Recipe,
+  parameters: Readonly<Record<string, number>>,
+  book: RecipeBook,
+  path: string,
+): Maybe<Piecing> {
+  const findings: Finding[] = [];
+  const complaint = (what: string, where: string) => findings.push({ level: 'stops', what, where: { path: joined(path, where) } });
+  const numbers = numbersFor(recipe, parameters, complaint);
+  const roles = Object.fromEntries(recipe.roles.map(({ id }) => [id, id]));
+  const sub =
+    findings.length > 0 ? null : lowerBody({ book, recipe, numbers, roles, within: [recipe.id], path, findings, lowerBody });
+  if (sub === null || findings.length > 0) return { ok: false, findings };
+  return settle(sub, joined(path, 'body'));
+}
+
+/** The one place that knows which kinds of body there are. */
+function lowerBody(on: Lowering): Sub | null {
+  const { body } = on.recipe;
+  return body.kind === 'grid' ? lowerGrid(on, body) : lowerRounds(on, body);
+}
+
+function joined(path: string, where: string): string {
+  return path === '' ? where : `${path}.${where}`;
+}
+
+function settle(sub: Sub, path: string): Maybe<Piecing> {
+  if (sub.polygons.length > MOST_PATCHES) return tooMuch(`The block has ${sub.polygons.length} patches; the most is ${MOST_PATCHES}.`, path);
+  const factor = wholeFactor(sub);
+  if (factor === null) return tooMuch(`The block’s grid would need more than ${MOST_UNITS} units across.`, path);
+  const whole = placeSub(sub, factor, 0, 0);
+  const polygons = whole.polygons.map(({ corners, role }) => ({
+    role,
+    corners: corners.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })),
+  }));
+  const drawing = buildDrawing(Math.round(whole.width), Math.round(whole.height), polygons);
+  const wrong = checkDrawing(drawing, path);
+  return wrong.length > 0 ? { ok: false, findings: wrong } : accept(pieced(whole, drawing));
+}
+
+function tooMuch(what: string, path: string): Maybe<Piecing> {
+  return { ok: false, findings: [{ level: 'stops', what, where: { path }, mend: 'Use fewer, larger units.' }] };
+}
+
+function pieced(sub: Sub, drawing: Piecing['drawing']): Piecing {
+  const units = new Map<string, Unit>();
+  for (const loose of leavesOf(sub.root)) {
+    const { unit } = distinct(rounded(loose));
+    if (!units.has(unit.key)) units.set(unit.key, unit);
+  }
+  const root = mapTree(sub.root, (loose) => distinct(rounded(loose)).leaf, roundedBox);
+  return { drawing, root, units: [...units.values()] };
+}
+
+
+/** Sizes that scaling left a hair off a whole number of grid units. */
+function rounded(leaf: LooseLeaf): LooseLeaf {
+  const { shape } = leaf;
+  const size = { width: Math.round(shape.width), height: Math.round(shape.height) };
+  const exact =
+    shape.kind === 'corners'
+      ? { ...shape, ...size, corners: shape.corners.map((corner) => ({ ...corner, size: Math.round(corner.size) })) }
+      : { ...shape, ...size };
+  return { ...leaf, shape: exact, box: roundedBox(leaf.box) };
+}
+
+function roundedBox(box: LooseLeaf['box']): LooseLeaf['box'] {
+  return { x: Math.round(box.x), y: Math.round(box.y), width: Math.round(box.width), height: Math.round(box.height) };
+}
+
+/** The smallest whole number that, times every coordinate, gives whole grid units; null when there is none in reach. */
+function wholeFactor(sub: Sub): number | null {
+  const lengths = new Set(sub.polygons.flatMap(({ corners }) => corners.flatMap(({ x, y }) => [x, y])));
+  let factor = 1;
+  for (const length of [...lengths, sub.width, sub.height]) {
+    const scaled = length * factor;
+    const more = Array.from({ length: MOST_UNITS }, (_, i) => i + 1).find((n) => isWhole(scaled * n));
+    if (more === undefined) return null;
+    factor *= more;
+  }
+  return factor * Math.max(sub.width, sub.height) > MOST_UNITS ? null : factor;
+}
+
+function isWhole(value: number): boolean {
+  return Math.abs(value - Math.round(value)) < 1e-7;
+}

@@ -1,0 +1,82 @@
+import type { Finding } from '../measure/finding.ts';
+import type { Pattern } from '../pattern/schema.ts';
+import { readMotif } from '../quilt/motif.ts';
+import { readToken } from '../recipe/token.ts';
+
+function stops(what: string, path: string, mend?: string, size?: string): Finding {
+  return { level: 'stops', what, where: { path, ...(size === undefined ? {} : { size }) }, ...(mend === undefined ? {} : { mend }) };
+}
+
+/**
+ * What is wrong in a pattern's own choices, before anything is drawn: names given twice, names of things that are not
+ * there, a motif that cannot be read.
+ */
+export function checkPattern(pattern: Pattern): readonly Finding[] {
+  return [
+    ...twice(pattern.recipes.map(({ id }) => id), 'recipes', 'recipe'),
+    ...twice(pattern.blocks.map(({ id }) => id), 'blocks', 'block'),
+    ...twice(pattern.fabrics.map(({ id }) => id), 'fabrics', 'fabric'),
+    ...twice(pattern.borders.map(({ id }) => id), 'borders', 'border'),
+    ...twice(pattern.sizes.map(({ id }) => id), 'sizes', 'size'),
+    ...sizeNames(pattern),
+    ...motif(pattern),
+    ...fabrics(pattern),
+    ...sizes(pattern),
+  ];
+}
+
+function twice(ids: readonly string[], path: string, what: string): readonly Finding[] {
+  return ids.flatMap((id, i) =>
+    ids.indexOf(id) === i ? [] : [stops(`The ${what} “${id}” is given twice.`, `${path}[${i}].id`, 'Rename one of them.')],
+  );
+}
+
+function sizeNames(pattern: Pattern): readonly Finding[] {
+  const names = pattern.sizes.map(({ name }) => name);
+  return names.flatMap((name, i) =>
+    names.indexOf(name) === i ? [] : [stops(`Two sizes are called ${name}.`, `sizes[${i}].name`, 'Rename one of them.')],
+  );
+}
+
+function motif(pattern: Pattern): readonly Finding[] {
+  const letters = new Set(pattern.blocks.map(({ id }) => id));
+  const rows = readMotif(pattern.setting);
+  const width = rows[0]?.length ?? 0;
+  const inRows = rows.flatMap((row, r) => {
+    const path = `setting.motif[${r}]`;
+    if (row.length === 0) return [stops(`Row ${r + 1} of the motif is empty.`, path)];
+    if (row.length !== width) return [stops(`Row ${r + 1} of the motif has ${row.length} blocks, the first ${width}.`, path)];
+    return row.flatMap((entry) => entryFinding(typeof entry === 'string' ? entry : entry.name, typeof entry === 'string', letters, path));
+  });
+  const singles = pattern.setting.single.flatMap(({ block }, i) => {
+    const token = readToken(block);
+    return entryFinding(token?.name ?? block, token === null, letters, `setting.single[${i}].block`);
+  });
+  return [...inRows, ...singles];
+}
+
+function entryFinding(name: string, misspelt: boolean, letters: ReadonlySet<string>, path: string): readonly Finding[] {
+  if (misspelt) return [stops(`“${name}” is not a block and a turn, such as A, A:90 or A:m180.`, path)];
+  return letters.has(name) ? [] : [stops(`The motif asks for block ${name}, which the pattern has not.`, path)];
+}
+
+function fabrics(pattern: Pattern): readonly Finding[] {
+  const known = new Set(pattern.fabrics.map(({ id }) => id));
+  const asked = [
+    ...pattern.borders.map(({ fabric, name }, i) => ({ fabric, name, path: `borders[${i}].fabric` })),
+    { fabric: pattern.binding.fabric, name: 'the binding', path: 'binding.fabric' },
+    { fabric: pattern.backing.fabric, name: 'the backing', path: 'backing.fabric' },
+  ];
+  return asked.flatMap(({ fabric, name, path }) =>
+    known.has(fabric) ? [] : [stops(`No fabric for ${name}: the pattern has no fabric “${fabric}”.`, path, 'Choose a fabric for it.')],
+  );
+}
+
+function sizes(pattern: Pattern): readonly Finding[] {
+  const borders = new Set(pattern.borders.map(({ id }) => id));
+  return pattern.sizes.flatMap((size, i) =>
+    Object.keys(size.borders).flatMap((id) =>
+      borders.has(id) ? [] : [stops(`${size.name} widens the border “${id}”, which the pattern has not.`, `sizes[${i}].borders.${id}`, undefined, size.name)],
+    ),
+  );
+}

@@ -1,0 +1,98 @@
+import type { Finding } from '../measure/finding.ts';
+import { count, given, named, plus, times, type Traced } from '../measure/traced.ts';
+import type { Inches } from '../measure/inches.ts';
+import type { BlockChoice, Pattern } from '../pattern/schema.ts';
+import type { Method, Scale } from '../piecing/method.ts';
+import { methodNamed, methodsFor } from '../piecing/methods/index.ts';
+import type { Unit } from '../piecing/piecing.ts';
+import { leavesOf } from '../piecing/tree.ts';
+import type { Quilt } from '../quilt/quilt.ts';
+import type { SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import type { WorkedBlock } from './workedOut.ts';
+
+/** A block at the scale of one size: its units, how each is made, how many. */
+export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): SizedBlock {
+  const { drawing, root, units } = block.piecing;
+  const { house } = pattern;
+  const grid: Inches = quilt.block.width / drawing.width;
+  const times = quilt.counts[block.id] ?? 0;
+  const scale: Scale = { grid, seam: house.seam, step: house.step };
+  const choice = pattern.blocks.find(({ id }) => id === block.id);
+  const inOne = new Map<string, number>();
+  for (const leaf of leavesOf(root)) inOne.set(leaf.unit, (inOne.get(leaf.unit) ?? 0) + 1);
+  return {
+    id: block.id,
+    grid,
+    count: times,
+    units: units.map((unit) => sizeUnit(unit, scale, methodOf(unit, choice, pattern), inOne.get(unit.key) ?? 0, times)),
+    unfinished: {
+      width: unfinished(quilt.block.width, house.seam),
+      height: unfinished(quilt.block.height, house.seam),
+    },
+  };
+}
+
+function unfinished(finished: Inches, seam: Inches): Traced {
+  return plus(given(finished, 'finished'), named(times(count(2, ''), given(seam, 'seam')), 'for two seams'));
+}
+
+function sizeUnit(unit: Unit, scale: Scale, method: Method, perBlock: number, blocks: number): SizedUnit {
+  const plan = method.plan(unit, scale);
+  const needed = perBlock * blocks;
+  const batches = Math.ceil(needed / plan.yield);
+  const others = methodsFor(unit).filter(({ id }) => id !== method.id);
+  return { unit, method, others, plan, perBlock, needed, batches, spare: batches * plan.yield - needed };
+}
+
+/**
+ * The method of a unit: the block's choice for this very unit, its choice for the kind, the recipe's, the house's, else
+ * the best the trade has. A name that makes no such unit is passed over here and told by `methodFindings`.
+ */
+function methodOf(unit: Unit, choice: BlockChoice | undefined, pattern: Pattern): Method {
+  const named = wishes(unit, choice, pattern).map(({ id }) => methodNamed(id));
+  const fit = named.find((method) => method?.makes(unit) === true);
+  const [best] = methodsFor(unit);
+  const method = fit ?? best;
+  if (method === undefined || method === null) throw new RangeError(`No method makes the unit “${unit.key}”`);
+  return method;
+}
+
+interface Wish {
+  readonly id: string;
+  readonly path: string;
+}
+
+function wishes(unit: Unit, choice: BlockChoice | undefined, pattern: Pattern): readonly Wish[] {
+  const at = `blocks[${choice === undefined ? 0 : pattern.blocks.indexOf(choice)}]`;
+  const all = [
+    { id: choice?.methods[unit.key], path: `${at}.methods.${unit.key}` },
+    { id: choice?.methods[unit.kind], path: `${at}.methods.${unit.kind}` },
+    { id: unit.method, path: `${at}.recipe` },
+    { id: pattern.house.methods[unit.kind], path: `house.methods.${unit.kind}` },
+  ];
+  return all.flatMap(({ id, path }) => (id === undefined ? [] : [{ id, path }]));
+}
+
+/** Wishes for methods that do not exist or do not make the unit, and wishes for units the block has not. */
+export function methodFindings(block: WorkedBlock, pattern: Pattern): readonly Finding[] {
+  const choice = pattern.blocks.find(({ id }) => id === block.id);
+  const { units } = block.piecing;
+  const wrong = units.flatMap((unit) =>
+    wishes(unit, choice, pattern).flatMap(({ id, path }): Finding[] => {
+      if (methodNamed(id)?.makes(unit) === true) return [];
+      const can = methodsFor(unit).map((method) => `“${method.id}”`);
+      const what = `“${id}” does not make the unit ${unit.key} of block ${block.id}.`;
+      return [{ level: 'stops', what, where: { path, on: block.id }, mend: `It can be made by ${can.join(', ')}.` }];
+    }),
+  );
+  const names = new Set<string>(units.flatMap((unit) => [unit.key, unit.kind]));
+  const stray = Object.keys(choice?.methods ?? {}).filter((key) => !names.has(key));
+  const at = `blocks[${choice === undefined ? 0 : pattern.blocks.indexOf(choice)}].methods`;
+  const strays = stray.map((key): Finding => ({
+    level: 'note',
+    what: `Block ${block.id} has no unit “${key}” to choose a method for.`,
+    where: { path: `${at}.${key}`, on: block.id },
+  }));
+  return [...wrong, ...strays];
+}
+

@@ -1,0 +1,65 @@
+import type { Finding } from '../measure/finding.ts';
+import type { BlockChoice, Pattern } from '../pattern/schema.ts';
+import { lower } from '../piecing/lower.ts';
+import type { RecipeBook } from '../piecing/lowering.ts';
+import { press } from '../pressing/press.ts';
+import { unitEdges } from '../pressing/unitEdges.ts';
+import type { Recipe } from '../recipe/schema.ts';
+import type { WorkedBlock } from './workedOut.ts';
+
+/** The blocks of a pattern without regard to size, and what is wrong with those that cannot be drawn. */
+export function workBlocks(pattern: Pattern): { readonly blocks: readonly WorkedBlock[]; readonly findings: readonly Finding[] } {
+  const book: RecipeBook = new Map(pattern.recipes.map((recipe) => [recipe.id, recipe]));
+  const findings: Finding[] = [];
+  const blocks = pattern.blocks.flatMap((choice, index) => {
+    const path = `blocks[${index}]`;
+    const recipe = book.get(choice.recipe);
+    if (recipe === undefined) {
+      findings.push({ level: 'stops', what: `Block ${choice.id} asks for the recipe “${choice.recipe}”, which is not here.`, where: { path: `${path}.recipe` }, mend: 'Add the recipe to the pattern.' });
+      return [];
+    }
+    const worked = workBlock(choice, recipe, pattern, book, path);
+    findings.push(...worked.findings);
+    return worked.block === null ? [] : [worked.block];
+  });
+  return { blocks, findings };
+}
+
+function workBlock(
+  choice: BlockChoice,
+  recipe: Recipe,
+  pattern: Pattern,
+  book: RecipeBook,
+  path: string,
+): { readonly block: WorkedBlock | null; readonly findings: readonly Finding[] } {
+  const at = `recipes[${pattern.recipes.indexOf(recipe)}]`;
+  const lowered = lower(recipe, choice.parameters, book, at);
+  if (!lowered.ok) return { block: null, findings: lowered.findings };
+  const piecing = lowered.value;
+  const { fabricOf, findings } = fabricsFor(choice, recipe, pattern, path);
+  const { plan } = press(piecing.root, unitEdges(piecing.units));
+  return { block: { id: choice.id, name: choice.name, piecing, pressing: plan, fabricOf }, findings };
+}
+
+/** Each role to a fabric: the one chosen, else the fabric of the same id. A role without one borrows the first fabric. */
+function fabricsFor(
+  choice: BlockChoice,
+  recipe: Recipe,
+  pattern: Pattern,
+  path: string,
+): { readonly fabricOf: Readonly<Record<string, string>>; readonly findings: readonly Finding[] } {
+  const known = new Set(pattern.fabrics.map((fabric) => fabric.id));
+  const findings: Finding[] = [];
+  const pairs = recipe.roles.map((role) => {
+    const fabric = choice.fabrics[role.id] ?? role.id;
+    if (known.has(fabric)) return [role.id, fabric] as const;
+    findings.push({
+      level: 'stops',
+      what: `No fabric for “${role.name}” in block ${choice.id}: the pattern has no fabric “${fabric}”.`,
+      where: { path: `${path}.fabrics.${role.id}`, on: choice.id },
+      mend: 'Choose a fabric for it.',
+    });
+    return [role.id, pattern.fabrics[0]?.id ?? ''] as const;
+  });
+  return { fabricOf: Object.fromEntries(pairs), findings };
+}

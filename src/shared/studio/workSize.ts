@@ -1,0 +1,79 @@
+import { assignLetters } from '../cloth/letters.ts';
+import { clothFor } from '../cloth/clothFor.ts';
+import { fitBlock } from '../fit/fitBlock.ts';
+import { fitQuilt } from '../fit/fitQuilt.ts';
+import type { Finding, Maybe } from '../measure/finding.ts';
+import { accept } from '../measure/finding.ts';
+import type { Pattern, Size } from '../pattern/schema.ts';
+import { type Edged, turnEdged, unseamed } from '../pressing/ends.ts';
+import { press } from '../pressing/press.ts';
+import { unitEdges } from '../pressing/unitEdges.ts';
+import { layOut } from '../quilt/layOut.ts';
+import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
+import type { SizedBlock } from '../quilt/sized.ts';
+import { sizeBlock } from './sizeBlock.ts';
+import type { WorkedBlock, WorkedSize } from './workedOut.ts';
+
+/** Letters are the same in every size, so they are given before any size is worked out. */
+export type Letters = ReturnType<typeof assignLetters>;
+
+/** One size worked out, or why it cannot be laid out. */
+export function workSize(pattern: Pattern, size: Size, blocks: readonly WorkedBlock[], letters: Letters): Maybe<WorkedSize> {
+  const path = `sizes[${pattern.sizes.indexOf(size)}]`;
+  const laid = layOut(pattern, size, new Map(blocks.map(({ id, piecing }) => [id, piecing])), path);
+  if (!laid.ok) return laid;
+  const quilt = laid.value;
+  const used = blocks.filter(({ id }) => (quilt.counts[id] ?? 0) > 0);
+  const sized = used.map((block) => sizeBlock(block, pattern, quilt));
+  const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
+  const cloth = clothFor({ quilt, blocks: sized, fabricOf, pattern, letters });
+  const { findings, points } = fitSize(pattern, size, quilt, used, sized, path);
+  return accept({ size, quilt, blocks: sized, pressing: pressQuilt(quilt, used, sized), cloth, points, findings });
+}
+
+function fitSize(
+  pattern: Pattern,
+  size: Size,
+  quilt: Quilt,
+  used: readonly WorkedBlock[],
+  sized: readonly SizedBlock[],
+  path: string,
+): { readonly findings: readonly Finding[]; readonly points: number } {
+  const { seam } = pattern.house;
+  const fitted = used.map((block, i) => {
+    const at = sized[i] as SizedBlock;
+    const named = { letter: block.id, size: size.name, path: `${path}.block` };
+    return { id: block.id, count: at.count, ...fitBlock(block.piecing, at.units, at.grid, seam, named) };
+  });
+  const whole = fitQuilt(pattern, size, quilt, new Map(fitted.map(({ id, up }) => [id, up.sewn])));
+  const inBlocks = fitted.reduce((total, { up, count }) => total + up.points * count, 0);
+  return {
+    findings: [...fitted.flatMap(({ findings }) => findings), ...whole.findings],
+    points: inBlocks + whole.up.points,
+  };
+}
+
+function pressQuilt(quilt: Quilt, used: readonly WorkedBlock[], sized: readonly SizedBlock[]): WorkedSize['pressing'] {
+  const blocks = new Map(
+    used.map((block, i) => {
+      const { edged } = press(block.piecing.root, unitEdges(block.piecing.units));
+      return [block.id, inInches(edged, (sized[i] as SizedBlock).grid)] as const;
+    }),
+  );
+  const turned = new Map<string, Edged>();
+  const edgesOf = (leaf: BlockLeaf | StripLeaf): Edged => {
+    if (leaf.kind === 'strip') return unseamed(leaf.box.width, leaf.box.height);
+    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
+    const edged = turned.get(key) ?? turnEdged(blocks.get(leaf.block) as Edged, leaf.turn);
+    turned.set(key, edged);
+    return edged;
+  };
+  return press<BlockLeaf | StripLeaf>(quilt.root, edgesOf).plan;
+}
+
+function inInches(edged: Edged, grid: number): Edged {
+  const scaled = (ends: Edged['ends']['top']) => ends.map((end) => ({ at: end.at * grid, press: end.press }));
+  const { top, right, bottom, left } = edged.ends;
+  const ends = { top: scaled(top), right: scaled(right), bottom: scaled(bottom), left: scaled(left) };
+  return { width: edged.width * grid, height: edged.height * grid, ends };
+}
