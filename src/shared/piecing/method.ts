@@ -19,7 +19,7 @@ export interface Scale {
    * way its seam is pressed ("towards the darker fabric"); without it they say so without naming the darker one. No size,
    * count or yield depends on it.
    */
-  readonly valueOf?: (role: string) => Value | undefined;
+  readonly roleValue?: (role: string) => Value | undefined;
 }
 
 /**

@@ -16,7 +16,7 @@ export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): S
   const { house } = pattern;
   const grid: Inches = quilt.block.width / drawing.width;
   const times = quilt.counts[block.id] ?? 0;
-  const scale: Scale = { grid, seam: house.seam, step: house.step };
+  const scale: Scale = { grid, seam: house.seam, step: house.step, roleValue: valuesOf(block, pattern) };
   const choice = pattern.blocks.find(({ id }) => id === block.id);
   const inOne = new Map<string, number>();
   for (const leaf of leavesOf(root)) inOne.set(leaf.unit, (inOne.get(leaf.unit) ?? 0) + 1);
@@ -30,6 +30,12 @@ export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): S
       height: unfinished(quilt.block.height, house.seam),
     },
   };
+}
+
+/** How light the fabric is that a role is cut from. */
+function valuesOf(block: WorkedBlock, pattern: Pattern): NonNullable<Scale['roleValue']> {
+  const values = new Map(pattern.fabrics.map(({ id, value }) => [id, value]));
+  return (role) => values.get(block.fabricOf[role] ?? '');
 }
 
 function unfinished(finished: Inches, seam: Inches): Traced {
