@@ -1,0 +1,56 @@
+import { Suspense } from 'react';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { useStudioState } from '../state/hooks.tsx';
+import { CommandList } from './CommandList.tsx';
+import { FitLine } from './FitLine.tsx';
+import styles from './Frame.module.css';
+import { Header } from './Header.tsx';
+import { Notes } from './Notes.tsx';
+import { Settings } from './Settings.tsx';
+import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
+import { SizesRow } from './SizesRow.tsx';
+import { SkipLinks } from './SkipLinks.tsx';
+import { viewOf } from './views.tsx';
+
+/** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
+export function Frame() {
+  const panel = useSidePanelFilled();
+  const open = useStudioState(({ history }) => history !== null);
+  return (
+    <div className={styles.frame} data-panel={panel}>
+      <SkipLinks panel={panel} />
+      <Header />
+      <main id="view" className={styles.view} tabIndex={-1}>
+        <Stage />
+      </main>
+      {open ? <SizesRow /> : null}
+      <aside id="panel" className={styles.panel} aria-label="What is selected" hidden={!panel} tabIndex={-1}>
+        <SidePanelPlace />
+      </aside>
+      <FitLine />
+      <Notes />
+      <CommandList />
+      <Settings />
+    </div>
+  );
+}
+
+function Stage() {
+  const view = useStudioState((state) => state.view);
+  const open = useStudioState(({ history }) => history !== null);
+  const closed = useStudioState((state) => state.closed);
+  if (closed !== null) {
+    return (
+      <EmptyState title="Nothing could be opened">
+        <p>{closed.words}</p>
+      </EmptyState>
+    );
+  }
+  if (!open && view !== 'library') return null;
+  const { Component } = viewOf(view);
+  return (
+    <Suspense fallback={null}>
+      <Component />
+    </Suspense>
+  );
+}

@@ -1,0 +1,79 @@
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { createPortal } from 'react-dom';
+import styles from './SidePanel.module.css';
+
+interface Slot {
+  readonly element: HTMLElement | null;
+  readonly setElement: (element: HTMLElement | null) => void;
+  readonly filled: boolean;
+  readonly fill: (by: 1 | -1) => void;
+}
+
+const SlotContext = createContext<Slot | null>(null);
+
+function useSlot(): Slot {
+  const slot = useContext(SlotContext);
+  if (slot === null) throw new Error('A side panel needs a SidePanelProvider around it');
+  return slot;
+}
+
+/** Holds the one side panel of the frame, empty until a view fills it. */
+export function SidePanelProvider({ children }: { readonly children: ReactNode }) {
+  const [element, setElement] = useState<HTMLElement | null>(null);
+  const [count, setCount] = useState(0);
+  const slot = useMemo<Slot>(
+    () => ({ element, setElement, filled: count > 0, fill: (by) => setCount((before) => before + by) }),
+    [element, count],
+  );
+  return <SlotContext.Provider value={slot}>{children}</SlotContext.Provider>;
+}
+
+/** Whether a view has put anything into the side panel. */
+export function useSidePanelFilled(): boolean {
+  return useSlot().filled;
+}
+
+/** The place in the frame where the side panel stands. */
+export function SidePanelPlace() {
+  return <div className={styles.place} ref={useSlot().setElement} />;
+}
+
+export interface SidePanelProps {
+  /** What is selected: "Outer border". */
+  readonly title: string;
+  /** What kind of thing it is, in a word or two above the title. */
+  readonly kind?: string;
+  readonly children: ReactNode;
+}
+
+/** What is selected, and what can be done with it. Write it anywhere inside a view; it is shown at the side. */
+export function SidePanel({ title, kind, children }: SidePanelProps) {
+  const { element, fill } = useSlot();
+  // The frame keeps its width free for exactly as long as something stands here.
+  useEffect(() => {
+    fill(1);
+    return () => fill(-1);
+    // biome-ignore lint/correctness/useExhaustiveDependencies: `fill` counts; it must run once for each panel, not for each count.
+  }, []);
+  if (element === null) return null;
+  return createPortal(
+    <section className={styles.panel} aria-label={title}>
+      <header className={styles.head}>
+        {kind === undefined ? null : <p className={styles.kind}>{kind}</p>}
+        <h2 className={styles.title}>{title}</h2>
+      </header>
+      <div className={styles.body}>{children}</div>
+    </section>,
+    element,
+  );
+}
+
+/** A part of the side panel with a heading of its own. */
+export function PanelPart({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  return (
+    <section className={styles.part}>
+      <h3>{title}</h3>
+      {children}
+    </section>
+  );
+}

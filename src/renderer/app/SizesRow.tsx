@@ -1,0 +1,63 @@
+import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import type { WorkedOut } from '../../shared/studio/workedOut.ts';
+import { fractionOf } from '../../shared/measure/fraction.ts';
+import { Mark, markWord } from '../parts/Mark.tsx';
+import { useCompare, useCurrentSize, useStudio, useWorked } from '../state/hooks.tsx';
+import { sizeLevel } from '../state/fit.ts';
+import { SmallQuilt } from './SmallQuilt.tsx';
+import styles from './SizesRow.module.css';
+
+const ALL = '*';
+
+/** The sizes as small drawn quilts, all to one scale, standing on the fit line. */
+export function SizesRow() {
+  const worked = useWorked();
+  const current = useCurrentSize();
+  const compare = useCompare();
+  const studio = useStudio();
+  const choose = (key: unknown) => (key === ALL ? studio.compareSizes(true) : studio.chooseSize(String(key)));
+  return (
+    <section id="sizes" className={styles.row} aria-label="Sizes" tabIndex={-1}>
+      {worked === null ? null : (
+        <ToggleButtonGroup
+          className={styles.group ?? ''}
+          aria-label="Size looked at"
+          disallowEmptySelection
+          selectedKeys={[compare ? ALL : (current?.size.id ?? ALL)]}
+          onSelectionChange={(keys) => choose([...keys][0])}
+        >
+          <Sizes worked={worked} />
+          {worked.sizes.length > 1 ? (
+            <ToggleButton id={ALL} className={styles.all ?? ''}>
+              All sizes
+            </ToggleButton>
+          ) : null}
+        </ToggleButtonGroup>
+      )}
+    </section>
+  );
+}
+
+function Sizes({ worked }: { readonly worked: WorkedOut }) {
+  const tallest = Math.max(1, ...worked.sizes.map(({ quilt }) => quilt.finished.height.value));
+  return worked.sizes.map((sized) => {
+    const { size, quilt } = sized;
+    const level = sizeLevel(worked, size);
+    const { width, height } = quilt.finished;
+    return (
+      <ToggleButton key={size.id} id={size.id} className={styles.size ?? ''}>
+        <SmallQuilt worked={worked} sized={sized} share={height.value / tallest} />
+        <span className={styles.words}>
+          <span className={styles.name}>{size.name}</span>
+          <span className={styles.finished}>
+            {fractionOf(width.value)}″ × {fractionOf(height.value)}″
+          </span>
+          <span className={styles.fit}>
+            <Mark of={level} />
+            {markWord(level)}
+          </span>
+        </span>
+      </ToggleButton>
+    );
+  });
+}

@@ -1,0 +1,24 @@
+import { type ComponentType, lazy } from 'react';
+import type { ViewId } from '../state/viewId.ts';
+
+/** One stage of the way through a pattern. */
+export interface View {
+  readonly id: ViewId;
+  /** The word in the way through the pattern. */
+  readonly word: string;
+  /** What it is for, for those who listen and in the list of commands. */
+  readonly says: string;
+  readonly Component: ComponentType;
+}
+
+const LibraryView = lazy(() => import('../library/LibraryView.tsx'));
+
+/** Every view, in the order of the way. A new view is a folder with its component, and one line here. */
+export const VIEWS: readonly View[] = [
+  { id: 'library', word: 'Library', says: 'patterns and block recipes', Component: LibraryView },
+];
+
+/** The view of this id, or the first. */
+export function viewOf(id: ViewId): View {
+  return VIEWS.find((view) => view.id === id) ?? (VIEWS[0] as View);
+}

@@ -1,0 +1,22 @@
+import type { Command } from './command.ts';
+import { goToMisfit } from './goToMisfit.ts';
+import { goToViews } from './goTo.ts';
+import { keepAgain } from './keepAgain.ts';
+import { redo } from './redo.ts';
+import { compareSizes, nextSize, previousSize } from './sizes.ts';
+import { showCommands, showSettings } from './studio.ts';
+import { undo } from './undo.ts';
+
+/** Every command that is there in every view, in the order of the list. */
+export const COMMANDS: readonly Command[] = [
+  undo,
+  redo,
+  keepAgain,
+  ...goToViews,
+  goToMisfit,
+  nextSize,
+  previousSize,
+  compareSizes,
+  showCommands,
+  showSettings,
+];

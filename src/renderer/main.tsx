@@ -1,0 +1,22 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { workOut } from '../shared/studio/workOut.ts';
+import { App } from './app/App.tsx';
+import { connect } from './state/host.ts';
+import { createStudio } from './state/studio.ts';
+import { chosenAppearance, showAppearance } from './theme/appearance.ts';
+import './theme/fonts.css';
+import './theme/tokens.css';
+import './theme/base.css';
+
+showAppearance(chosenAppearance());
+const studio = createStudio({ host: connect(), workOut });
+void studio.start();
+
+const root = document.getElementById('studio');
+if (root === null) throw new Error('index.html has no place for the studio');
+createRoot(root).render(
+  <StrictMode>
+    <App studio={studio} />
+  </StrictMode>,
+);

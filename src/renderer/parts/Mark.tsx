@@ -1,0 +1,31 @@
+import type { Level } from '../../shared/measure/finding.ts';
+import styles from './Mark.module.css';
+
+export type MarkOf = Level | 'fits';
+
+const WORD: Readonly<Record<MarkOf, string>> = {
+  fits: 'Fits',
+  note: 'Worth knowing',
+  look: 'Look again',
+  stops: 'Does not fit',
+};
+
+/** The word for a state, for where it is said aloud or printed beside its mark. */
+export function markWord(of: MarkOf): string {
+  return WORD[of];
+}
+
+/**
+ * Two patches at a seam: flush when things fit, slipped when they do not, one left open when they want another look.
+ * The mark never stands without words; `says` puts them there for those who listen.
+ */
+export function Mark({ of, says = false }: { readonly of: MarkOf; readonly says?: boolean }) {
+  const slip = of === 'stops' ? 2.5 : 0;
+  const labelled = says ? { role: 'img', 'aria-label': WORD[of] } : { 'aria-hidden': true };
+  return (
+    <svg className={styles.mark} data-of={of} viewBox="0 0 16 16" focusable="false" {...labelled}>
+      <rect className={styles.whole} x="1.5" y={3.5 - slip} width="5.5" height="9" />
+      <rect className={of === 'look' || of === 'note' ? styles.open : styles.whole} x="9" y={3.5 + slip} width="5.5" height="9" />
+    </svg>
+  );
+}

@@ -1,0 +1,96 @@
+import type { Answer, Bridge, Contract, Refusal } from '../../shared/contract.ts';
+
+/** The names of every call; the type makes sure none is missing and none is strange. */
+const CALLS: Readonly<Record<keyof Contract, true>> = {
+  about: true,
+  patterns: true,
+  openPattern: true,
+  savePattern: true,
+  removePattern: true,
+  recipes: true,
+  openRecipe: true,
+  saveRecipe: true,
+  removeRecipe: true,
+  importFile: true,
+  publish: true,
+  job: true,
+  cancel: true,
+  result: true,
+};
+
+/** Carries one call to the host and brings its answer; throws a `Refused` when the host says no. */
+export type Carry = (name: keyof Contract, args: readonly unknown[]) => Promise<unknown>;
+
+/** A call the host did not answer, with its reason in words for the designer. */
+export class Refused extends Error {
+  readonly refusal: Refusal;
+
+  constructor(refusal: Refusal) {
+    super(refusal.words);
+    this.name = 'Refused';
+    this.refusal = refusal;
+  }
+}
+
+/** Why something did not happen, whatever was thrown. */
+export function refusalOf(thrown: unknown): Refusal {
+  if (thrown instanceof Refused) return thrown.refusal;
+  const words = thrown instanceof Error ? thrown.message : String(thrown);
+  return { kind: 'broken', words: `Something in the studio went wrong: ${words}` };
+}
+
+/** Opens the envelope both carriers use. */
+function opensTo(answer: Answer): unknown {
+  if ('refusal' in answer) throw new Refused(answer.refusal);
+  return answer.value;
+}
+
+function isAnswer(data: unknown): data is Answer {
+  return typeof data === 'object' && data !== null && ('value' in data || 'refusal' in data);
+}
+
+const AWAY: Refusal = {
+  kind: 'broken',
+  words: 'The studio’s host does not answer. Start it again, and this window will go on where it is.',
+};
+
+/** Carries calls over HTTP to the host that served this page. */
+export function overHttp(fetcher: typeof fetch = (input, init) => fetch(input, init)): Carry {
+  return async (name, args) => {
+    const response = await fetcher(`/call/${name}`, {
+      method: 'POST',
+      credentials: 'same-origin',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(args),
+    }).catch(() => {
+      throw new Refused(AWAY);
+    });
+    const answer: unknown = await response.json().catch(() => null);
+    return opensTo(isAnswer(answer) ? answer : { refusal: AWAY });
+  };
+}
+
+/** Carries calls over the bridge of the desktop window. */
+export function overBridge(bridge: Bridge): Carry {
+  return async (name, args) => opensTo(await bridge.call(name, args));
+}
+
+/** The host as the typed calls of the contract. */
+export function hostBy(carry: Carry): Contract {
+  const calls = Object.keys(CALLS).map((name) => [
+    name,
+    (...args: readonly unknown[]) => carry(name as keyof Contract, args),
+  ]);
+  return Object.fromEntries(calls) as Contract;
+}
+
+/** What the desktop window offers; a browser tab has none. */
+export function bridge(): Bridge | undefined {
+  return (window as Window & { readonly piecewright?: Bridge }).piecewright;
+}
+
+/** The host of this window: the desktop's when there is one, otherwise the one that served the page. */
+export function connect(): Contract {
+  const desktop = bridge();
+  return hostBy(desktop === undefined ? overHttp() : overBridge(desktop));
+}
