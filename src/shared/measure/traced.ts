@@ -92,12 +92,12 @@ function bracketed(part: Traced, op: Op): string {
 function sumText(traced: Traced): string {
   const { how } = traced;
   if (how.kind === 'given') return `${fractionOf(traced.value)} ${traced.name ?? ''}`.trim();
-  if (how.kind === 'rounded') return `${quoted(how.of)}, ${wayText(how.way)} to the next ${fractionOf(how.step)}`;
+  if (how.kind === 'rounded') return `${quoted(how.of)}, ${wayText(how.way)} ${fractionOf(how.step)}`;
   return how.of.map((part) => bracketed(part, how.op)).join(` ${how.op} `);
 }
 
 function wayText(way: Way): string {
-  return way === 'near' ? 'taken' : way;
+  return way === 'near' ? 'to the nearest' : `${way} to the next`;
 }
 
 /** Why a number is what it is, as one short sum: "8½″ = 8 finished + 2 × ¼ seam". */

@@ -1,0 +1,27 @@
+import { same } from '../../measure/inches.ts';
+import { minus, named, rounded, type Traced, type TracedSize } from '../../measure/traced.ts';
+import type { Scale } from '../method.ts';
+import type { Unit } from '../piecing.ts';
+import { multiple, twoSeams, unfinishedLength } from './sums.ts';
+
+export type FourPatch = Extract<Unit, { kind: 'four-patch' }>;
+
+/** One of the four patches as cut. */
+export function patchSize({ width, height }: FourPatch, scale: Scale): TracedSize {
+  return { width: unfinishedLength(width / 2, scale), height: unfinishedLength(height / 2, scale) };
+}
+
+/** The four-patch as sewn from them: it is not trimmed, so patches that were rounded to the ruler count twice. */
+export function fourPatchSize(unit: FourPatch, scale: Scale): TracedSize {
+  const patch = patchSize(unit, scale);
+  return {
+    width: sewnLength(unit.width, patch.width, scale),
+    height: sewnLength(unit.height, patch.height, scale),
+  };
+}
+
+function sewnLength(units: number, patch: Traced, scale: Scale): Traced {
+  const drawn = unfinishedLength(units, scale);
+  const sewn = rounded(minus(multiple(2, named(patch, 'cut')), twoSeams(scale)), scale.step, 'near');
+  return same(drawn.value, sewn.value) ? drawn : sewn;
+}
