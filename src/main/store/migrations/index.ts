@@ -1,0 +1,5 @@
+import type { Migration } from '../migrate.ts';
+import { library } from './0001-library.ts';
+
+/** Every change of the library's tables, oldest first. One that has been released is never edited: the next is added. */
+export const migrations: readonly Migration[] = [library];
