@@ -51,6 +51,8 @@ export interface Letter {
   /** 'letter': names a piece or block. 'measure': says a length. 'number': a step or place. */
   readonly style: 'letter' | 'measure' | 'number';
   readonly align: 'start' | 'middle' | 'end';
+  /** Reads upwards, along an upright line, when true. */
+  readonly upright?: boolean;
 }
 
 /** What a pen needs to know to fill a fabric. */

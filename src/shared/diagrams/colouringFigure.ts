@@ -1,0 +1,24 @@
+import type { Quilt } from '../quilt/quilt.ts';
+import type { FigureBlock } from './blockCloth.ts';
+import type { Figure } from './figure.ts';
+import { boxLine } from './marks.ts';
+import { gatherCloth } from './quiltCloth.ts';
+import { quiltAlt } from './quiltFigure.ts';
+
+/** The quilt as outlines only, for a maker to colour. */
+export function colouringFigure(quilt: Quilt, blocks: readonly FigureBlock[]): Figure {
+  const gathering = gatherCloth(blocks);
+  for (const leaf of quilt.blocks) gathering.addBlock(leaf);
+  for (const strip of quilt.strips) gathering.addStrip(strip);
+  const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
+  const outlines = [...gathering.cloth.values()].flat();
+  return {
+    width,
+    height,
+    marks: [
+      { kind: 'area', outlines, fabric: null, tone: 'full', edge: 'patch' },
+      boxLine({ x: 0, y: 0, width, height }, 'unit'),
+    ],
+    alt: `${quiltAlt(quilt)} Outlines to colour.`,
+  };
+}

@@ -1,0 +1,55 @@
+import { type Hex, hatchColour } from './colour.ts';
+import type { Area, Hatch, Ink } from './figure.ts';
+import type { Paint } from './weights.ts';
+
+/** A paint as mixed for one shape: `wash` (0 to 1) is how much of the bare sheet shows through. */
+export interface Tint {
+  readonly of: Paint | Hex;
+  readonly wash: number;
+}
+
+/** How an area is filled: the flat tint under it, and the hatch over it when there is one. */
+export interface Filling {
+  readonly flat: Tint;
+  readonly hatch: { readonly pattern: Hatch; readonly tint: Tint } | null;
+}
+
+/** 'colour': flat cloth colours. 'hatched': colours with a hatch of the same hue. 'plain': black and white, hatches only. */
+export type Manner = 'colour' | 'hatched' | 'plain';
+
+/** How much sheet shows through each tone. */
+const WASH = { full: 0, pale: 0.7, wrong: 0.55 } as const;
+const WASH_OF_HATCH = { full: 0, pale: 0.6, wrong: 1 } as const;
+const WASH_OF_SOLID = { full: 0, pale: 0.75, wrong: 1 } as const;
+
+const BARE: Filling = { flat: { of: 'sheet', wash: 0 }, hatch: null };
+
+/** A fabric that no ink is given for: a quiet tone rather than a guess. */
+const UNKNOWN: Tint = { of: 'walnut', wash: 0.75 };
+
+/** The wrong side of cloth is a flat tint of the right side without its hatch, in black and white a light grey. */
+export function fillingOf(
+  area: Pick<Area, 'fabric' | 'tone'>,
+  inks: ReadonlyMap<string, Ink>,
+  manner: Manner,
+): Filling {
+  if (area.fabric === null) return BARE;
+  const ink = inks.get(area.fabric);
+  if (ink === undefined) return { flat: UNKNOWN, hatch: null };
+  return manner === 'plain' ? plainFilling(ink, area.tone) : colourFilling(ink, area.tone, manner);
+}
+
+function colourFilling(ink: Ink, tone: Area['tone'], manner: Manner): Filling {
+  const flat = { of: ink.colour, wash: WASH[tone] };
+  const bare = manner === 'colour' || tone === 'wrong' || ink.hatch.kind === 'none' || ink.hatch.kind === 'solid';
+  if (bare) return { flat, hatch: null };
+  return { flat, hatch: { pattern: ink.hatch, tint: { of: hatchColour(ink.colour), wash: WASH_OF_HATCH[tone] } } };
+}
+
+function plainFilling(ink: Ink, tone: Area['tone']): Filling {
+  if (tone === 'wrong') return { flat: { of: 'ink', wash: 0.88 }, hatch: null };
+  if (ink.hatch.kind === 'solid') return { flat: { of: 'ink', wash: WASH_OF_SOLID[tone] }, hatch: null };
+  const hatch =
+    ink.hatch.kind === 'none' ? null : { pattern: ink.hatch, tint: { of: 'ink', wash: WASH_OF_HATCH[tone] } as const };
+  return { flat: { of: 'sheet', wash: 0 }, hatch };
+}

@@ -1,0 +1,63 @@
+import { fractionOf } from '../measure/fraction.ts';
+import type { Quilt } from '../quilt/quilt.ts';
+import { areasOf, type FigureBlock } from './blockCloth.ts';
+import type { Area, Figure, Letter, Mark } from './figure.ts';
+import { boxLine, letter, middleOf } from './marks.ts';
+import { gatherCloth } from './quiltCloth.ts';
+import { turnMark } from './turnMark.ts';
+
+export interface QuiltFigureOptions {
+  /** With its borders; without, the blocks alone in their place. */
+  readonly borders: boolean;
+  /** An arrow in each block that points where its top lies. */
+  readonly turns?: 'arrows';
+  /** The letter of each block. */
+  readonly letters?: boolean;
+  /** The outlines of blocks and borders. */
+  readonly lines?: boolean;
+  /** 'patch' outlines every patch (the default), 'none' leaves flat cloth, as small pictures want. */
+  readonly edges?: 'patch' | 'none';
+  readonly tone?: Area['tone'];
+  /** The size's name, for those who cannot see it. */
+  readonly name?: string;
+}
+
+/** The whole quilt in colour, in finished inches. Every fabric is one area, however many patches it has. */
+export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], options: QuiltFigureOptions): Figure {
+  const { borders, edges = 'patch', tone = 'full' } = options;
+  const gathering = gatherCloth(blocks);
+  for (const leaf of quilt.blocks) gathering.addBlock(leaf);
+  const strips = borders ? quilt.strips : [];
+  for (const strip of strips) gathering.addStrip(strip);
+  const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
+  const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
+  if (options.lines) marks.push(...[...quilt.blocks, ...strips].map(leaf => boxLine(leaf.box, 'unit')));
+  if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
+  if (options.turns === 'arrows') marks.push(...turnMarks(quilt));
+  if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));
+  return { width, height, marks, alt: quiltAlt(quilt, options.name) };
+}
+
+/** How every block lies; feet are drawn when any block of the quilt is mirrored. */
+export function turnMarks(quilt: Quilt): readonly Mark[] {
+  const mirrored = quilt.blocks.some(leaf => leaf.turn.mirrored);
+  return quilt.blocks.flatMap(leaf => turnMark(leaf.box, leaf.turn, mirrored));
+}
+
+/** The letter of every block, in its corner when its middle is taken. */
+export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[] {
+  return quilt.blocks.map(({ block, box }) => {
+    if (!inCorner) return letter(block, middleOf(box));
+    return letter(block, { x: box.x + box.width * 0.2, y: box.y + box.height * 0.24 });
+  });
+}
+
+/** What the quilt is, in a sentence. */
+export function quiltAlt(quilt: Quilt, name = 'The quilt'): string {
+  const across = new Set(quilt.blocks.map(leaf => leaf.column)).size;
+  const down = new Set(quilt.blocks.map(leaf => leaf.row)).size;
+  const borders = new Set(quilt.strips.map(strip => strip.border)).size;
+  const bordered = borders === 0 ? 'no borders' : borders === 1 ? 'one border' : `${borders} borders`;
+  const [width, height] = [fractionOf(quilt.finished.width.value), fractionOf(quilt.finished.height.value)];
+  return `${name}: ${across} blocks across and ${down} down with ${bordered}, ${width} by ${height} inches finished.`;
+}
