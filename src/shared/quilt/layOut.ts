@@ -6,7 +6,7 @@ import type { Log, Piecing } from '../piecing/piecing.ts';
 import { mapTree } from '../piecing/tree.ts';
 import type { Token } from '../recipe/token.ts';
 import { borderWidth, buttBorder, type Growing, leftOut } from './borders.ts';
-import { blockAt } from './motif.ts';
+import { blockAt } from '../pattern/motif.ts';
 import type { BlockLeaf, Quilt, QuiltPart, StripLeaf } from './quilt.ts';
 
 /** The most blocks one size may have. */

@@ -1,6 +1,6 @@
 import type { Finding } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
-import { readMotif } from '../quilt/motif.ts';
+import { readMotif } from '../pattern/motif.ts';
 import { readToken } from '../recipe/token.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {

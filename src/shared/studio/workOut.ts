@@ -4,8 +4,8 @@ import type { Pattern } from '../pattern/schema.ts';
 import { checkPattern } from './checkPattern.ts';
 import { methodFindings } from './sizeBlock.ts';
 import { workBlocks } from './workBlocks.ts';
-import type { WorkedOut, WorkedSize } from './workedOut.ts';
-import { workSize } from './workSize.ts';
+import type { WorkedOut } from './workedOut.ts';
+import { type LaidSize, laySize, workSize } from './workSize.ts';
 
 /**
  * Everything that follows from a pattern: its blocks drawn and pieced, every size laid out, cut, pressed and proved.
@@ -18,13 +18,16 @@ export function workOut(pattern: Pattern): WorkedOut {
   const findings: Finding[] = [...own, ...drawn, ...methods];
   const whole = blocks.length === pattern.blocks.length && !stopped(own);
   if (!whole) return { pattern, blocks, sizes: [], findings: atLeastOne(findings) };
-  const letters = assignLetters(pattern, blocks);
-  const sizes: WorkedSize[] = [];
+  const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
+  const laid: LaidSize[] = [];
   for (const size of pattern.sizes) {
-    const worked = workSize(pattern, size, blocks, letters);
-    if (worked.ok) sizes.push(worked.value);
-    findings.push(...(worked.ok ? worked.value.findings : worked.findings));
+    const one = laySize(pattern, size, blocks);
+    if (one.ok) laid.push(one.value);
+    else findings.push(...one.findings);
   }
+  const letters = assignLetters(pattern, laid, fabricOf);
+  const sizes = laid.map((one) => workSize(pattern, one, fabricOf, letters));
+  findings.push(...sizes.flatMap((size) => size.findings));
   return { pattern, blocks, sizes, findings };
 }
 

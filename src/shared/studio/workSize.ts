@@ -1,5 +1,5 @@
-import { assignLetters } from '../cloth/letters.ts';
 import { clothFor } from '../cloth/clothFor.ts';
+import type { FabricOf, Letters } from '../cloth/letters.ts';
 import { fitBlock } from '../fit/fitBlock.ts';
 import { fitQuilt } from '../fit/fitQuilt.ts';
 import type { Finding, Maybe } from '../measure/finding.ts';
@@ -14,21 +14,37 @@ import type { SizedBlock } from '../quilt/sized.ts';
 import { sizeBlock } from './sizeBlock.ts';
 import type { WorkedBlock, WorkedSize } from './workedOut.ts';
 
-/** Letters are the same in every size, so they are given before any size is worked out. */
-export type Letters = ReturnType<typeof assignLetters>;
+/** One size laid out and its blocks sized: as far as it goes before pieces have letters. */
+export interface LaidSize {
+  readonly size: Size;
+  readonly quilt: Quilt;
+  /** The blocks this size takes, and the same blocks at its scale. */
+  readonly used: readonly WorkedBlock[];
+  readonly blocks: readonly SizedBlock[];
+}
 
-/** One size worked out, or why it cannot be laid out. */
-export function workSize(pattern: Pattern, size: Size, blocks: readonly WorkedBlock[], letters: Letters): Maybe<WorkedSize> {
-  const path = `sizes[${pattern.sizes.indexOf(size)}]`;
-  const laid = layOut(pattern, size, new Map(blocks.map(({ id, piecing }) => [id, piecing])), path);
+/** One size laid out, or why it cannot be. */
+export function laySize(pattern: Pattern, size: Size, blocks: readonly WorkedBlock[]): Maybe<LaidSize> {
+  const laid = layOut(pattern, size, new Map(blocks.map(({ id, piecing }) => [id, piecing])), pathOf(pattern, size));
   if (!laid.ok) return laid;
   const quilt = laid.value;
   const used = blocks.filter(({ id }) => (quilt.counts[id] ?? 0) > 0);
-  const sized = used.map((block) => sizeBlock(block, pattern, quilt));
-  const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
-  const cloth = clothFor({ quilt, blocks: sized, fabricOf, pattern, letters });
-  const { findings, points } = fitSize(pattern, size, quilt, used, sized, path);
-  return accept({ size, quilt, blocks: sized, pressing: pressQuilt(quilt, used, sized), cloth, points, findings });
+  return accept({ size, quilt, used, blocks: used.map((block) => sizeBlock(block, pattern, quilt)) });
+}
+
+function pathOf(pattern: Pattern, size: Size): string {
+  return `sizes[${pattern.sizes.indexOf(size)}]`;
+}
+
+/**
+ * One size worked out.
+ * @param letters the same in every size, so given once all sizes are laid out
+ */
+export function workSize(pattern: Pattern, laid: LaidSize, fabricOf: FabricOf, letters: Letters): WorkedSize {
+  const { size, quilt, used, blocks } = laid;
+  const cloth = clothFor({ quilt, blocks, fabricOf, pattern, letters });
+  const { findings, points } = fitSize(pattern, size, quilt, used, blocks, pathOf(pattern, size));
+  return { size, quilt, blocks, pressing: pressQuilt(quilt, used, blocks), cloth, points, findings };
 }
 
 function fitSize(

@@ -1,0 +1,145 @@
+import { afterTurn, type Turn } from '../../drawing/turn.ts';
+import type { GridBody, Recipe, Value } from '../../recipe/schema.ts';
+import { readRow, readToken, type Token, writeRow, writeToken } from '../../recipe/token.ts';
+import type { Edit } from '../edit.ts';
+import type { BlockChoice, Pattern, Setting } from '../schema.ts';
+import { changed, named, whole, withFields, withName } from './list.ts';
+import type { Cell } from './setting.ts';
+
+function withBlock(pattern: Pattern, id: string, change: (block: BlockChoice) => BlockChoice): Pattern {
+  return withFields(pattern, { blocks: changed(pattern.blocks, (block) => block.id === id, change) });
+}
+
+function recipeOf(pattern: Pattern, block: string): Recipe | undefined {
+  const id = pattern.blocks.find((one) => one.id === block)?.recipe;
+  return pattern.recipes.find((recipe) => recipe.id === id);
+}
+
+export const renameBlock: Edit<{ readonly block: string; readonly name: string }> = {
+  id: 'rename-block',
+  name: ({ block, name }) => `Call block ${block} “${name.trim()}”`,
+  apply: (pattern, { block, name }) =>
+    withBlock(pattern, block, (one) => withFields(one, { name: named(name, one.name) })),
+};
+
+export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonly Recipe[] }> = {
+  id: 'add-block',
+  name: ({ recipe }) => `Add the block ${recipe.name}`,
+  apply: (pattern, { recipe, others = [] }) => {
+    const taken = pattern.blocks.map(({ id }) => id);
+    const letter = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.includes(one));
+    if (letter === undefined) return pattern;
+    const known = new Set(pattern.recipes.map(({ id }) => id));
+    const carried = [recipe, ...others].filter(({ id }) => !known.has(id));
+    const fabrics = Object.fromEntries(recipe.roles.map((role) => [role.id, fabricFor(pattern, role)]));
+    const block: BlockChoice = { id: letter, name: recipe.name, recipe: recipe.id, parameters: {}, methods: {}, fabrics };
+    return { ...pattern, recipes: [...pattern.recipes, ...carried], blocks: [...pattern.blocks, block] };
+  },
+};
+
+/** The fabric of the role's own name, else the first of its value, else the first. */
+function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {
+  const { fabrics } = pattern;
+  const fabric = fabrics.find(({ id }) => id === role.id) ?? fabrics.find(({ value }) => value === role.value) ?? fabrics[0];
+  return fabric?.id ?? role.id;
+}
+
+export const removeBlock: Edit<{ readonly block: string; readonly instead: string }> = {
+  id: 'remove-block',
+  name: ({ block, instead }) => `Remove block ${block} and put ${instead} in its place`,
+  apply: (pattern, { block, instead }) => {
+    const known = (id: string) => pattern.blocks.some((one) => one.id === id);
+    if (block === instead || !known(block) || !known(instead)) return pattern;
+    const blocks = pattern.blocks.filter(({ id }) => id !== block);
+    return { ...pattern, blocks, setting: withoutBlock(pattern.setting, block, instead) };
+  },
+};
+
+function withoutBlock(setting: Setting, block: string, instead: string): Setting {
+  const other = (token: Token): Token => (token.name === block ? { ...token, name: instead } : token);
+  const motif = setting.motif.map((line) =>
+    readRow(line)
+      .map((entry) => (typeof entry === 'string' ? entry : writeToken(other(entry))))
+      .join(' '),
+  );
+  const single = setting.single.map((one) => {
+    const token = readToken(one.block);
+    return token === null ? one : { ...one, block: writeToken(other(token)) };
+  });
+  return { ...setting, motif, single };
+}
+
+export const setParameter: Edit<{ readonly block: string; readonly parameter: string; readonly value: number }> = {
+  id: 'set-parameter',
+  name: ({ block, parameter, value }, pattern) => {
+    const name = recipeOf(pattern, block)?.parameters.find(({ id }) => id === parameter)?.name ?? parameter;
+    return `Make ${name.toLowerCase()} ${value} in block ${block}`;
+  },
+  apply: (pattern, { block, parameter, value }) => {
+    const known = recipeOf(pattern, block)?.parameters.find(({ id }) => id === parameter);
+    if (known === undefined) return pattern;
+    const held = whole(value, known.least, known.most);
+    return withBlock(pattern, block, (one) => {
+      if ((one.parameters[parameter] ?? known.default) === held) return one;
+      return withFields(one, { parameters: withName(one.parameters, parameter, held) });
+    });
+  },
+};
+
+export const setMethod: Edit<{ readonly block: string; readonly of: string; readonly method: string | null }> = {
+  id: 'set-method',
+  name: ({ block, method }) => `${method === null ? 'Make a unit the house’s way' : 'Make a unit another way'} in block ${block}`,
+  apply: (pattern, { block, of, method }) =>
+    withBlock(pattern, block, (one) => withFields(one, { methods: withName(one.methods, of, method) })),
+};
+
+export const setRoleFabric: Edit<{ readonly block: string; readonly role: string; readonly fabric: string }> = {
+  id: 'set-role-fabric',
+  name: ({ block, role, fabric }, pattern) => {
+    const roleName = recipeOf(pattern, block)?.roles.find(({ id }) => id === role)?.name ?? role;
+    const fabricName = pattern.fabrics.find(({ id }) => id === fabric)?.name ?? fabric;
+    return `Cut ${roleName.toLowerCase()} of block ${block} from ${fabricName}`;
+  },
+  apply: (pattern, { block, role, fabric }) => {
+    if (!pattern.fabrics.some(({ id }) => id === fabric)) return pattern;
+    return withBlock(pattern, block, (one) => {
+      if ((one.fabrics[role] ?? role) === fabric) return one;
+      return withFields(one, { fabrics: withName(one.fabrics, role, fabric) });
+    });
+  },
+};
+
+export const turnCells: Edit<{ readonly recipe: string; readonly cells: readonly Cell[]; readonly by: Turn }> = {
+  id: 'turn-cells',
+  name: ({ cells, by }) => `${by.mirrored ? 'Mirror' : 'Turn'} ${cells.length === 1 ? 'a unit' : `${cells.length} units`}`,
+  apply: (pattern, { recipe, cells, by }) => {
+    const recipes = changed(
+      pattern.recipes,
+      ({ id }) => id === recipe,
+      (one) => (one.body.kind === 'grid' ? withFields(one, { body: turnedCells(one.body, cells, by) }) : one),
+    );
+    return withFields(pattern, { recipes });
+  },
+};
+
+function turnedCells(body: GridBody, cells: readonly Cell[], by: Turn): GridBody {
+  const layout = body.layout.map((line, row) => {
+    const tokens = readRow(line);
+    const here = cells.filter((cell) => cell.row === row);
+    if (here.length === 0 || tokens.some((entry) => typeof entry === 'string')) return line;
+    return writeRow(
+      (tokens as readonly Token[]).map((token, column) => {
+        if (!here.some((cell) => cell.column === column)) return token;
+        return { ...token, turn: afterTurn(token.turn, squareOnly(body, column, row, by)) };
+      }),
+    );
+  });
+  return layout.every((line, row) => line === body.layout[row]) ? body : { ...body, layout };
+}
+
+/** A cell that is not square stays filled only by half turns, so a quarter turn becomes a half turn there. */
+function squareOnly(body: GridBody, column: number, row: number, by: Turn): Turn {
+  const square = body.columns[column] === body.rows[row];
+  return square || by.quarters % 2 === 0 ? by : { ...by, quarters: 2 };
+}
+

@@ -1,0 +1,102 @@
+import type { Edit } from '../edit.ts';
+import type { Border, Pattern } from '../schema.ts';
+import { inchesText } from '../../measure/fraction.ts';
+import { changed, freeId, lengthWithin, movedTo, named, withFields, withName } from './list.ts';
+
+const THINNEST = 1 / 16;
+const WIDEST = 60;
+
+function nameOf(pattern: Pattern, id: string): string {
+  return (pattern.borders.find((border) => border.id === id)?.name ?? id).toLowerCase();
+}
+
+function withBorder(pattern: Pattern, id: string, fields: Partial<Border>): Pattern {
+  const borders = changed(pattern.borders, (border) => border.id === id, (border) => withFields(border, fields));
+  return withFields(pattern, { borders });
+}
+
+export const addBorder: Edit<{
+  readonly name: string;
+  readonly fabric: string;
+  readonly width: number;
+  readonly first: Border['first'];
+}> = {
+  id: 'add-border',
+  name: ({ name }) => `Add the border “${name.trim()}”`,
+  apply: (pattern, { name, fabric, width, first }) => {
+    const finished = lengthWithin(width, THINNEST, WIDEST);
+    if (finished === null || pattern.borders.length >= 20) return pattern;
+    const id = freeId(name, pattern.borders.map((border) => border.id));
+    return { ...pattern, borders: [...pattern.borders, { id, name: named(name, 'Border'), fabric, width: finished, first }] };
+  },
+};
+
+export const removeBorder: Edit<{ readonly border: string }> = {
+  id: 'remove-border',
+  name: ({ border }, pattern) => `Remove the ${nameOf(pattern, border)}`,
+  apply: (pattern, { border }) => {
+    if (!pattern.borders.some(({ id }) => id === border)) return pattern;
+    const borders = pattern.borders.filter(({ id }) => id !== border);
+    const sizes = pattern.sizes.map((size) => withFields(size, { borders: withName<number>(size.borders, border, null) }));
+    return { ...pattern, borders, sizes };
+  },
+};
+
+export const renameBorder: Edit<{ readonly border: string; readonly name: string }> = {
+  id: 'rename-border',
+  name: ({ border, name }, pattern) => `Call the ${nameOf(pattern, border)} “${name.trim()}”`,
+  apply: (pattern, { border, name }) => {
+    const was = pattern.borders.find(({ id }) => id === border)?.name ?? border;
+    return withBorder(pattern, border, { name: named(name, was) });
+  },
+};
+
+export const setBorderWidth: Edit<{ readonly border: string; readonly width: number }> = {
+  id: 'set-border-width',
+  name: ({ border, width }, pattern) => `Make the ${nameOf(pattern, border)} ${inchesText(width)}`,
+  apply: (pattern, { border, width }) => {
+    const finished = lengthWithin(width, THINNEST, WIDEST);
+    return finished === null ? pattern : withBorder(pattern, border, { width: finished });
+  },
+};
+
+export const setBorderWidthIn: Edit<{ readonly border: string; readonly size: string; readonly width: number | null }> = {
+  id: 'set-border-width-in',
+  name: ({ border, size, width }, pattern) => {
+    const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
+    const as = width === null ? 'as in the other sizes' : inchesText(width);
+    return `Make the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
+  },
+  apply: (pattern, { border, size, width }) => {
+    const finished = width === null ? null : lengthWithin(width, 0, WIDEST);
+    if ((width !== null && finished === null) || !pattern.borders.some(({ id }) => id === border)) return pattern;
+    const sizes = changed(
+      pattern.sizes,
+      ({ id }) => id === size,
+      (one) => withFields(one, { borders: withName(one.borders, border, finished) }),
+    );
+    return withFields(pattern, { sizes });
+  },
+};
+
+export const setBorderFirst: Edit<{ readonly border: string; readonly first: Border['first'] }> = {
+  id: 'set-border-first',
+  name: ({ border, first }, pattern) =>
+    `Sew the ${first === 'sides' ? 'sides' : 'top and bottom'} of the ${nameOf(pattern, border)} first`,
+  apply: (pattern, { border, first }) => withBorder(pattern, border, { first }),
+};
+
+export const setBorderFabric: Edit<{ readonly border: string; readonly fabric: string }> = {
+  id: 'set-border-fabric',
+  name: ({ border }, pattern) => `Change the fabric of the ${nameOf(pattern, border)}`,
+  apply: (pattern, { border, fabric }) => withBorder(pattern, border, { fabric }),
+};
+
+export const moveBorder: Edit<{ readonly border: string; readonly to: number }> = {
+  id: 'move-border',
+  name: ({ border }, pattern) => `Move the ${nameOf(pattern, border)}`,
+  apply: (pattern, { border, to }) => {
+    const from = pattern.borders.findIndex(({ id }) => id === border);
+    return withFields(pattern, { borders: movedTo(pattern.borders, from, to) });
+  },
+};

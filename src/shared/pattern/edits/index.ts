@@ -1,0 +1,8 @@
+/** Every act a designer can do to a pattern. Each is in the file of what it changes. */
+export * from './blocks.ts';
+export * from './borders.ts';
+export * from './fabrics.ts';
+export * from './finishing.ts';
+export * from './setting.ts';
+export * from './sizes.ts';
+export * from './words.ts';

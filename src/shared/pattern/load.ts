@@ -1,0 +1,117 @@
+import type { z } from 'zod';
+import { accept, type Finding, type Maybe } from '../measure/finding.ts';
+import { RECIPE_FORMAT, type Recipe, recipeSchema } from '../recipe/schema.ts';
+import { schemaFindings } from './issues.ts';
+import { migrate, migrations } from './migrations/index.ts';
+import type { Loose, Migration } from './migrations/migration.ts';
+import { gatherRecipes, type Surroundings } from './recipes.ts';
+import { PATTERN_FORMAT, type Pattern, patternSchema } from './schema.ts';
+
+/** Why a text is not taken: it is wrong, or only a newer program can read it. */
+export type Reading<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly findings: readonly Finding[]; readonly newer: boolean };
+
+interface Kind<Schema extends z.ZodType> {
+  readonly format: string;
+  readonly called: string;
+  readonly newest: number;
+  readonly schema: Schema;
+  readonly steps: readonly Migration[];
+}
+
+const PATTERN: Kind<typeof patternSchema> = {
+  format: 'piecewright-pattern',
+  called: 'pattern',
+  newest: PATTERN_FORMAT,
+  schema: patternSchema,
+  steps: migrations.pattern,
+};
+
+const RECIPE: Kind<typeof recipeSchema> = {
+  format: 'piecewright-recipe',
+  called: 'recipe',
+  newest: RECIPE_FORMAT,
+  schema: recipeSchema,
+  steps: migrations.recipe,
+};
+
+/**
+ * A pattern from the text of a file, with every recipe it needs put inside.
+ * @param text the whole file
+ * @param around starter recipes, and a way to read recipe files that lie beside this one
+ * @returns the pattern, or what is wrong with the file and where
+ */
+export function readPatternText(text: string, around: Surroundings): Reading<Pattern> {
+  const read = readText(text, PATTERN);
+  if (!read.ok) return read;
+  const recipes = gatherRecipes(read.value, around, (beside) => readRecipeText(beside));
+  return recipes.ok ? accept({ ...read.value, recipes: recipes.value }) : wrong(recipes.findings);
+}
+
+/** A recipe from the text of a file, or what is wrong with it and where. */
+export function readRecipeText(text: string): Reading<Recipe> {
+  return readText(text, RECIPE);
+}
+
+/** Which kind of document a text says it is; null when it is no JSON or says nothing we know. */
+export function kindOfText(text: string): 'pattern' | 'recipe' | null {
+  const parsed = parse(text);
+  const format = parsed.ok && isRecord(parsed.value) ? parsed.value['format'] : undefined;
+  if (format === PATTERN.format) return 'pattern';
+  return format === RECIPE.format ? 'recipe' : null;
+}
+
+function readText<Schema extends z.ZodType>(text: string, kind: Kind<Schema>): Reading<z.output<Schema>> {
+  const parsed = parse(text);
+  if (!parsed.ok) return wrong(parsed.findings);
+  const opened = open(parsed.value, kind);
+  if (!opened.ok) return opened;
+  const checked = kind.schema.safeParse(migrate(opened.value, kind.steps, kind.newest), { reportInput: true });
+  return checked.success ? accept(checked.data) : wrong(schemaFindings(checked.error.issues));
+}
+
+function wrong(findings: readonly Finding[], newer = false): Extract<Reading<never>, { ok: false }> {
+  return { ok: false, findings, newer };
+}
+
+function isRecord(value: unknown): value is Loose {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function parse(text: string): Maybe<unknown> {
+  try {
+    // A byte order mark is how some editors begin a file; it says nothing.
+    return accept(JSON.parse(text.replace(/^\uFEFF/, '')));
+  } catch (failure) {
+    return { ok: false, findings: [{ level: 'stops', what: notJson(text, failure), where: { path: '' } }] };
+  }
+}
+
+function notJson(text: string, failure: unknown): string {
+  if (text.trim() === '') return 'The file is empty.';
+  const message = failure instanceof Error ? failure.message : '';
+  const position = /position (\d+)/.exec(message)?.[1];
+  const before = position === undefined ? text : text.slice(0, Number(position));
+  const lines = before.split('\n');
+  return `This is not JSON: it stops making sense at line ${lines.length}, letter ${(lines.at(-1) ?? '').length + 1}.`;
+}
+
+function open<Schema extends z.ZodType>(value: unknown, kind: Kind<Schema>): Reading<Loose> {
+  if (!isRecord(value)) return wrong([stops(`This is not a ${kind.called}: it must be one entry in { }.`, '')]);
+  if (value['format'] !== kind.format) {
+    const says = typeof value['format'] === 'string' ? `says it is “${value['format']}”` : 'does not say what it is';
+    return wrong([stops(`This is not a ${kind.called}: it ${says}, not “${kind.format}”.`, 'format')]);
+  }
+  const version = value['version'];
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
+    return wrong([stops('The version must be a whole number from 1.', 'version')]);
+  }
+  if (version <= kind.newest) return accept(value);
+  const what = `This ${kind.called} was saved by a newer Piecewright (format ${version}; this one reads up to ${kind.newest}).`;
+  return wrong([{ ...stops(what, 'version'), mend: 'Update Piecewright and open it again; the file is as it was.' }], true);
+}
+
+function stops(what: string, path: string): Finding {
+  return { level: 'stops', what, where: { path } };
+}
