@@ -1,10 +1,28 @@
-import type { Maybe } from '../shared/measure/finding.ts';
+import { kindOfText, type Reading, readPatternText, readRecipeText } from '../shared/pattern/load.ts';
 import type { Pattern } from '../shared/pattern/schema.ts';
 import type { Recipe } from '../shared/recipe/schema.ts';
 
-/** How the text of a file becomes a document; older formats are brought up, newer ones refused. */
+/** How a text becomes a document; older formats are brought up, newer ones refused. */
 export interface Reader {
-  recipe(text: string, fileName: string): Maybe<Recipe>;
+  recipe(text: string): Reading<Recipe>;
   /** A pattern may name starter recipes without carrying them; the one answered carries all it needs. */
-  pattern(text: string, fileName: string): Maybe<Pattern>;
+  pattern(text: string): Reading<Pattern>;
+  kind(text: string): 'pattern' | 'recipe' | null;
+}
+
+/**
+ * Reads texts that came without a folder of their own, so a recipe file beside a pattern cannot be followed.
+ * @param starterTexts the starter recipes as their files have them; one that cannot be read is passed over here, and is
+ * told of when it should be put into the library
+ */
+export function makeReader(starterTexts: readonly string[]): Reader {
+  const starters = starterTexts.flatMap((text) => {
+    const read = readRecipeText(text);
+    return read.ok ? [read.value] : [];
+  });
+  return {
+    recipe: readRecipeText,
+    pattern: (text) => readPatternText(text, { starters, beside: () => null }),
+    kind: kindOfText,
+  };
 }

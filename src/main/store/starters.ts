@@ -2,7 +2,8 @@ import type { Database } from 'better-sqlite3';
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Finding, Maybe } from '../../shared/measure/finding.ts';
+import type { Finding } from '../../shared/measure/finding.ts';
+import type { Reading } from '../../shared/pattern/load.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
 import type { Reader } from '../reader.ts';
@@ -77,12 +78,12 @@ function putOne<T extends { readonly id: string }>(
   ledger: Ledger,
   kind: Kind,
   file: StarterFile,
-  read: (text: string, fileName: string) => Maybe<T>,
+  read: (text: string) => Reading<T>,
   keep: (document: T) => void,
 ): readonly Finding[] {
   if (ledger.knows(kind, file)) return [];
-  const document = read(file.text, file.name);
-  if (!document.ok) return document.findings;
+  const document = read(file.text);
+  if (!document.ok) return document.findings.map((finding) => ({ ...finding, what: `${file.name}: ${finding.what}` }));
   keep(document.value);
   ledger.note(kind, document.value.id, file);
   return [];

@@ -5,9 +5,12 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import BetterSqlite from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
+import { refusalOf } from '../../../src/main/refusal.ts';
 import { openDatabase } from '../../../src/main/store/database.ts';
 import { migrations } from '../../../src/main/store/migrations/index.ts';
+import { patternsIn } from '../../../src/main/store/patterns.ts';
 import { freshFolder, storeIn } from '../helpers/folder.ts';
+import { samplePattern } from '../helpers/samples.ts';
 
 /** Runs the program that saves for ever, kills it after it has told of so many saves, and answers the last it told of. */
 async function killAfter(folder: string, saves: number): Promise<number> {
@@ -81,3 +84,30 @@ describe('an open library', () => {
     if (process.platform !== 'win32') expect(statSync(folder).mode & 0o077).toBe(0);
   });
 });
+
+describe('a full disk', () => {
+  it('refuses the save in words, keeps what was saved before, and takes the next one when there is room', () => {
+    const database = openDatabase(freshFolder(), migrations, () => new Date(0));
+    const patterns = patternsIn(database, () => new Date(0));
+    patterns.save(samplePattern(), null);
+    const pages = database.pragma('page_count', { simple: true });
+    database.pragma(`max_page_count = ${pages}`);
+    const introduction = 'Too much to say. '.repeat(400);
+    const large = samplePattern({ words: { ...samplePattern().words, introduction, notes: introduction } });
+    const refusal = refusalThrown(() => patterns.save(large, 1));
+    expect(refusal).toMatchObject({ kind: 'no-room', words: expect.stringContaining('disk is full') });
+    expect(patterns.read('slack-water')).toEqual({ body: JSON.stringify(samplePattern()), revision: 1 });
+    database.pragma('max_page_count = 100000');
+    expect(patterns.save(large, 1)).toEqual({ revision: 2 });
+    database.close();
+  });
+});
+
+function refusalThrown(act: () => unknown) {
+  try {
+    act();
+  } catch (error) {
+    return refusalOf(error);
+  }
+  throw new Error('it was not refused');
+}

@@ -1,6 +1,7 @@
 import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { makeReader } from '../../../src/main/reader.ts';
 import { migrations } from '../../../src/main/store/migrations/index.ts';
 import { openStore } from '../../../src/main/store/store.ts';
 import { samplePattern, sampleRecipe } from '../helpers/samples.ts';
@@ -14,14 +15,7 @@ if (existsSync(kept)) throw new Error(`${kept} is kept already`);
 
 const folder = mkdtempSync(join(tmpdir(), 'piecewright-'));
 const store = openStore({ folder, now: () => new Date('2026-03-01T08:00:00Z') });
-const recipeText = JSON.stringify(sampleRecipe());
-store.starters.putIn(
-  { recipes: [{ name: 'mooring.recipe.json', text: recipeText }], demo: [] },
-  {
-    recipe: () => ({ ok: true, value: sampleRecipe() }),
-    pattern: () => ({ ok: true, value: samplePattern() }),
-  },
-);
+store.starters.putIn({ recipes: [{ name: 'mooring.recipe.json', text: JSON.stringify(sampleRecipe()) }], demo: [] }, makeReader([]));
 store.recipes.save(sampleRecipe({ id: 'hawser', name: 'Hawser', tags: ['rope'] }), false);
 store.patterns.save(samplePattern(), null);
 store.patterns.save(samplePattern({ title: 'Slack Water at Night' }), 1);

@@ -1,10 +1,12 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { makeReader } from '../../../src/main/reader.ts';
 import { starterFiles } from '../../../src/main/store/starters.ts';
 import { freshFolder, storeIn } from '../helpers/folder.ts';
-import { plainReader } from '../helpers/reader.ts';
 import { samplePattern, sampleRecipe } from '../helpers/samples.ts';
+
+const reader = makeReader([]);
 
 function files(recipe = sampleRecipe(), demo = samplePattern()) {
   return {
@@ -16,7 +18,7 @@ function files(recipe = sampleRecipe(), demo = samplePattern()) {
 describe('a first start', () => {
   it('puts in the starter recipes and the demo', () => {
     const store = storeIn();
-    expect(store.starters.putIn(files(), plainReader)).toEqual([]);
+    expect(store.starters.putIn(files(), reader)).toEqual([]);
     expect(store.recipes.read('mooring')?.starter).toBe(true);
     expect(store.starters.demo()).toBe('slack-water');
     expect(store.patterns.cards()).toHaveLength(1);
@@ -43,9 +45,9 @@ describe('a first start', () => {
     const store = storeIn();
     const { demo } = files();
     const broken = { recipes: [{ name: 'mooring.recipe.json', text: '{' }], demo };
-    expect(store.starters.putIn(broken, plainReader)[0]?.what).toContain('mooring.recipe.json');
+    expect(store.starters.putIn(broken, reader)[0]?.what).toContain('mooring.recipe.json');
     expect(store.starters.demo()).toBe('slack-water');
-    expect(store.starters.putIn(files(), plainReader)).toEqual([]);
+    expect(store.starters.putIn(files(), reader)).toEqual([]);
     expect(store.recipes.has('mooring')).toBe(true);
   });
 });
@@ -54,11 +56,11 @@ describe('a later start', () => {
   it('leaves out what the designer has removed', () => {
     const folder = freshFolder();
     const store = storeIn(folder);
-    store.starters.putIn(files(), plainReader);
+    store.starters.putIn(files(), reader);
     store.recipes.remove('mooring');
     store.patterns.remove('slack-water');
     const again = storeIn(folder);
-    again.starters.putIn(files(sampleRecipe({ name: 'Mooring, mended' })), plainReader);
+    again.starters.putIn(files(sampleRecipe({ name: 'Mooring, mended' })), reader);
     expect(again.recipes.find({ words: '' })).toEqual([]);
     expect(again.patterns.cards()).toEqual([]);
     expect(again.starters.demo()).toBeNull();
@@ -66,26 +68,26 @@ describe('a later start', () => {
 
   it('brings a changed starter recipe, but never over the designer’s own', () => {
     const store = storeIn();
-    store.starters.putIn(files(), plainReader);
-    store.starters.putIn(files(sampleRecipe({ name: 'Mended' })), plainReader);
+    store.starters.putIn(files(), reader);
+    store.starters.putIn(files(sampleRecipe({ name: 'Mended' })), reader);
     expect(store.recipes.read('mooring')?.body).toContain('Mended');
     store.recipes.save(sampleRecipe({ name: 'Hers' }), false);
-    store.starters.putIn(files(sampleRecipe({ name: 'Mended again' })), plainReader);
+    store.starters.putIn(files(sampleRecipe({ name: 'Mended again' })), reader);
     expect(store.recipes.read('mooring')).toMatchObject({ starter: false, body: expect.stringContaining('Hers') });
   });
 
   it('leaves the demo as the designer has changed it', () => {
     const store = storeIn();
-    store.starters.putIn(files(), plainReader);
+    store.starters.putIn(files(), reader);
     store.patterns.save(samplePattern({ title: 'Hers' }), 1);
-    store.starters.putIn(files(sampleRecipe(), samplePattern({ title: 'Mended' })), plainReader);
+    store.starters.putIn(files(sampleRecipe(), samplePattern({ title: 'Mended' })), reader);
     expect(store.patterns.cards().map((card) => card.title)).toEqual(['Hers']);
   });
 
   it('puts in a demo that a newer program brings beside it', () => {
     const store = storeIn();
-    store.starters.putIn(files(), plainReader);
-    store.starters.putIn(files(sampleRecipe(), samplePattern({ id: 'neap', title: 'Neap' })), plainReader);
+    store.starters.putIn(files(), reader);
+    store.starters.putIn(files(sampleRecipe(), samplePattern({ id: 'neap', title: 'Neap' })), reader);
     expect(store.patterns.cards().map((card) => card.id)).toEqual(['neap', 'slack-water']);
   });
 });

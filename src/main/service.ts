@@ -1,0 +1,54 @@
+import type { About, Contract } from '../shared/contract.ts';
+import type { Reader } from './reader.ts';
+import { inputs, take } from './service/inputs.ts';
+import { makeJobs } from './service/jobs.ts';
+import { makeLibrary } from './service/library.ts';
+import type { Publisher } from './service/publisher.ts';
+import type { Store } from './store/store.ts';
+
+export interface ServiceNeeds {
+  readonly store: Store;
+  readonly reader: Reader;
+  readonly publisher: Publisher;
+  readonly host: About['host'];
+  readonly version: string;
+  /** Where a bug is reported; the designer gets plain words instead. */
+  readonly report: (error: unknown) => void;
+}
+
+/** The contract, answered, and a way to end it. */
+export interface Service extends Contract {
+  /** Stops all work and closes the store. No call may follow. */
+  close(): Promise<void>;
+}
+
+/**
+ * Answers the contract from a store. Every input is checked here at run time, whoever carries it; a call that cannot be
+ * answered rejects with a `Refused`. Calls that keep something answer once it is on disk.
+ */
+export function makeService({ store, reader, publisher, host, version, report }: ServiceNeeds): Service {
+  const library = makeLibrary(store, reader);
+  const jobs = makeJobs(publisher, report);
+  const id = (input: unknown): string => take(inputs.id, input, 'That name');
+  const job = (input: unknown): string => take(inputs.job, input, 'That name');
+  return {
+    about: async () => ({ host, version, folder: store.folder, first: library.first() }),
+    patterns: async () => store.patterns.cards(),
+    openPattern: async (input) => library.openPattern(id(input)),
+    savePattern: async (input) => library.savePattern(take(inputs.savePattern, input, 'The pattern')),
+    removePattern: async (input) => library.removePattern(id(input)),
+    recipes: async (input) => library.recipes(take(inputs.recipes, input, 'The search')),
+    openRecipe: async (input) => library.openRecipe(id(input)),
+    saveRecipe: async (input) => library.saveRecipe(take(inputs.saveRecipe, input, 'The recipe')),
+    removeRecipe: async (input) => library.removeRecipe(id(input)),
+    importFile: async (input) => library.importFile(take(inputs.importFile, input, 'The file')),
+    publish: async (input) => ({ job: jobs.start(take(inputs.publish, input, 'The pattern')) }),
+    job: async (input) => jobs.job(job(input)),
+    cancel: async (input) => jobs.cancel(job(input)),
+    result: async (input) => jobs.result(job(input)),
+    close: async () => {
+      await jobs.close();
+      store.close();
+    },
+  };
+}

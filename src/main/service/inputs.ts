@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import type { Pattern } from '../../shared/pattern/schema.ts';
+import { schemaFindings } from '../../shared/pattern/issues.ts';
+import { patternSchema } from '../../shared/pattern/schema.ts';
+import { identifierSchema, recipeSchema } from '../../shared/recipe/schema.ts';
+import type { PublishRequest } from '../../shared/contract.ts';
+import { Refused } from '../refusal.ts';
+
+/** The largest file that is read as a pattern or recipe, characters: a hundred times a large pattern. */
+const LONGEST_FILE = 8_000_000;
+
+/** A pattern as it is kept: every recipe it needs is written in it. */
+const keptPatternSchema: z.ZodType<Pattern> = patternSchema.extend({ recipes: z.array(recipeSchema).max(60) });
+
+const publishSchema: z.ZodType<PublishRequest> = z.strictObject({
+  pattern: keptPatternSchema,
+  paper: z.enum(['letter', 'a4']),
+  draft: z.boolean(),
+  plainInk: z.boolean(),
+});
+
+/** What each call of the contract takes, checked at run time. */
+export const inputs = {
+  id: identifierSchema,
+  job: z.string().min(1).max(80),
+  savePattern: z.strictObject({ pattern: keptPatternSchema, revision: z.number().int().min(1).nullable() }),
+  saveRecipe: recipeSchema,
+  recipes: z.strictObject({
+    words: z.string().max(200),
+    tag: z.string().max(40).optional(),
+    from: z.number().int().min(0).max(1_000_000).optional(),
+    atMost: z.number().int().min(0).max(100_000).optional(),
+  }),
+  importFile: z.strictObject({ name: z.string().min(1).max(300), text: z.string().max(LONGEST_FILE) }),
+  publish: publishSchema,
+} as const;
+
+/** The checked input, or a `Refused` whose findings name each place that is not as it should be. */
+export function take<T>(schema: z.ZodType<T>, input: unknown, what: string): T {
+  const read = schema.safeParse(input, { reportInput: true });
+  if (read.success) return read.data;
+  const findings = schemaFindings(read.error.issues);
+  throw new Refused('bad-input', `${what} cannot be taken: ${findings[0]?.what ?? 'it is not as it should be.'}`, findings);
+}
