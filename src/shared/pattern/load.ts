@@ -1,3 +1,4 @@
+import { type ParseError, parse as parseJson } from 'jsonc-parser';
 import type { z } from 'zod';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import { RECIPE_FORMAT, type Recipe, recipeSchema } from '../recipe/schema.ts';
@@ -80,20 +81,18 @@ function isRecord(value: unknown): value is Loose {
 }
 
 function parse(text: string): Maybe<unknown> {
-  try {
-    // A byte order mark is how some editors begin a file; it says nothing.
-    return accept(JSON.parse(text.replace(/^\uFEFF/, '')));
-  } catch (failure) {
-    return { ok: false, findings: [{ level: 'stops', what: notJson(text, failure), where: { path: '' } }] };
-  }
+  // A byte order mark is how some editors begin a file; it says nothing.
+  const bare = text.replace(/^\uFEFF/, '');
+  const errors: ParseError[] = [];
+  const value: unknown = parseJson(bare, errors, { disallowComments: true, allowEmptyContent: false });
+  const [first] = errors;
+  if (first === undefined) return accept(value);
+  return { ok: false, findings: [stops(notJson(bare, first.offset), '')] };
 }
 
-function notJson(text: string, failure: unknown): string {
+function notJson(text: string, offset: number): string {
   if (text.trim() === '') return 'The file is empty.';
-  const message = failure instanceof Error ? failure.message : '';
-  const position = /position (\d+)/.exec(message)?.[1];
-  const before = position === undefined ? text : text.slice(0, Number(position));
-  const lines = before.split('\n');
+  const lines = text.slice(0, offset).split('\n');
   return `This is not JSON: it stops making sense at line ${lines.length}, letter ${(lines.at(-1) ?? '').length + 1}.`;
 }
 
