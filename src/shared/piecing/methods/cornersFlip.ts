@@ -20,7 +20,13 @@ export const cornersFlip: Method = {
     const corners = ofKind(unit, 'corners');
     const unfinished = unfinishedSize(corners.width, corners.height, scale);
     const use = shapeWord(corners.width, corners.height);
-    const base = { role: corners.role, ...unfinished, count: 1, patches: 1, use: use === 'square' ? 'large square' : use };
+    const base = {
+      role: corners.role,
+      ...unfinished,
+      count: 1,
+      patches: 1,
+      use: use === 'square' ? 'large square' : use,
+    };
     return {
       cuts: [base, ...cornerCuts(corners.corners, scale)],
       yield: 1,

@@ -14,7 +14,10 @@ function mark(flip: Flip, one: boolean): Stage {
   const which = one ? 'the corner square' : 'each corner square';
   return {
     words: [`On the wrong side of ${which} draw a line from corner to corner.`],
-    scene: markedPieces(flip, 'The piece to be sewn on, and its corner squares wrong side up with a diagonal drawn on each.'),
+    scene: markedPieces(
+      flip,
+      'The piece to be sewn on, and its corner squares wrong side up with a diagonal drawn on each.',
+    ),
   };
 }
 
@@ -25,19 +28,33 @@ function sew(flip: Flip, scale: Scale): Stage {
     seamOf(scale),
     ' outside the seam.',
   ];
-  return { words, scene: sewnCorner(flip, 0, 'A corner square on its corner, sewn on its diagonal; a cut beside the seam.') };
+  return {
+    words,
+    scene: sewnCorner(flip, 0, 'A corner square on its corner, sewn on its diagonal; a cut beside the seam.'),
+  };
 }
 
 function open(flip: Flip): Stage {
   return {
     words: ['Flip the triangle open and press the seam towards the corner.'],
-    scene: openedCorners(flip, 1, 0, 'The first corner flipped open; an arrow shows its seam pressed towards the corner.'),
+    scene: openedCorners(
+      flip,
+      1,
+      0,
+      'The first corner flipped open; an arrow shows its seam pressed towards the corner.',
+    ),
   };
 }
 
 function next(flip: Flip): Stage {
-  const rest = flip.corners.length === 2 ? 'Add the other corner in the same way.' : 'Add the other corners in the same way, one at a time.';
-  return { words: [rest], scene: sewnCorner(flip, 1, 'The next corner square laid on, sewn on its diagonal; a cut beside the seam.') };
+  const rest =
+    flip.corners.length === 2
+      ? 'Add the other corner in the same way.'
+      : 'Add the other corners in the same way, one at a time.';
+  return {
+    words: [rest],
+    scene: sewnCorner(flip, 1, 'The next corner square laid on, sewn on its diagonal; a cut beside the seam.'),
+  };
 }
 
 function finish(flip: Flip, measure: readonly (string | Traced)[]): Stage {

@@ -1,8 +1,8 @@
 import type { Point } from '../../drawing/turn.ts';
 import type { Corner } from '../../recipe/schema.ts';
-import { asScene, beside, below, type Picture, picture, together } from './picture.ts';
-import { at, cloth, falling, line, press, rectangle, rising } from './pieces.ts';
 import type { Scene } from '../scene.ts';
+import { asScene, below, beside, type Picture, picture, together } from './picture.ts';
+import { at, cloth, falling, line, press, rectangle, rising } from './pieces.ts';
 
 /** Figures of stitch-and-flip: squares laid on the corners of a rectangle, sewn on their diagonals and flipped open. */
 

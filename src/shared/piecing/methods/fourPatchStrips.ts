@@ -64,7 +64,10 @@ function stagesOf(four: FourPatchCloth, subCut: Traced, measure: readonly (strin
     },
     {
       words: [`Open the strip set and press its seam ${pressWords(four, 'set')}.`],
-      scene: asScene(together(set, pressFirst(four, length)), 'Part of the strip set, opened; an arrow shows the pressing.'),
+      scene: asScene(
+        together(set, pressFirst(four, length)),
+        'Part of the strip set, opened; an arrow shows the pressing.',
+      ),
     },
     {
       words: ['Square up one end. Cut the strip set into pieces ', subCut, ' wide, two for each four-patch.'],
@@ -78,6 +81,8 @@ function stagesOf(four: FourPatchCloth, subCut: Traced, measure: readonly (strin
 /** The squared-up end, then four sub-cuts. */
 function subCuts({ across, down, scale }: FourPatchCloth) {
   const height = 2 * (down - scale.seam);
-  const lines = [0.5, 1.5, 2.5, 3.5, 4.5].map((place) => line('cut', at(place * across, 0), at(place * across, height)));
+  const lines = [0.5, 1.5, 2.5, 3.5, 4.5].map((place) =>
+    line('cut', at(place * across, 0), at(place * across, height)),
+  );
   return picture({ lines });
 }

@@ -1,9 +1,19 @@
-import { over, type Traced } from '../../measure/traced.ts';
+import { named, over, type Traced } from '../../measure/traced.ts';
 import type { Method, Scale } from '../method.ts';
 import { type Geese, isTwiceAsWide } from './geese.ts';
 import { geeseFourStages } from './geeseFourStages.ts';
 import { ofKind } from './ofKind.ts';
-import { cutUp, halfSquareAdd, larger, multiple, quarterSquareAdd, roomyLength, two, unfinishedSize } from './sums.ts';
+import {
+  cutUp,
+  halfSquareAdd,
+  larger,
+  multiple,
+  quarterSquareAdd,
+  roomyLength,
+  seamOf,
+  two,
+  unfinishedSize,
+} from './sums.ts';
 
 /** Flying geese from one large square, which becomes four geese, and four small squares, which become their sky. */
 export const geeseFour: Method = {
@@ -31,12 +41,15 @@ export const geeseFour: Method = {
   },
 };
 
-/** Both squares, with enough to trim even where the unfinished size had to be rounded to the ruler. */
+/**
+ * Both squares, with enough to trim even where the unfinished size had to be rounded to the ruler. The small one reaches
+ * a seam past the middle of the large one as cut, so that the sky still stands a seam above the goose's point.
+ */
 function squares(geese: Geese, scale: Scale): { readonly large: Traced; readonly small: Traced } {
   const width = roomyLength(geese.width, scale);
   const height = roomyLength(geese.height, scale);
-  return {
-    large: cutUp(scale, larger(width, multiple(2, height)), quarterSquareAdd(scale)),
-    small: cutUp(scale, larger(height, over(width, two)), halfSquareAdd(scale)),
-  };
+  const large = cutUp(scale, larger(width, multiple(2, height)), quarterSquareAdd(scale));
+  const usual = cutUp(scale, height, halfSquareAdd(scale));
+  const pastMiddle = cutUp(scale, over(named(large, 'large square'), two), seamOf(scale));
+  return { large, small: larger(usual, pastMiddle) };
 }

@@ -1,7 +1,7 @@
 import type { TracedSize } from '../../measure/traced.ts';
 import type { Scale, Stage } from '../method.ts';
 import { asScene, below, beside, moved, type Picture, picture, together } from './picture.ts';
-import { at, cloth, falling, line, press, rectangle, rising } from './pieces.ts';
+import { at, cloth, falling, press, rectangle, rising, trimming } from './pieces.ts';
 import { seamOf } from './sums.ts';
 
 /** What the figures of flying geese four at a time are drawn from: roles, squares as cut, inches. */
@@ -109,9 +109,7 @@ function trim(four: FourGeese): Stage {
   const { width, height } = unfinished;
   const inset = insetOf(four);
   const point = inset - large / 2;
-  const top = Math.max(point - scale.seam, inset - small);
-  const corners = rectangle((large - width.value) / 2, top, width.value, height.value);
-  const lines = corners.map((from, i) => line('cut', from, corners[(i + 1) % 4] ?? from));
+  const lines = trimming((large - width.value) / 2, point - scale.seam, width.value, height.value);
   const seamMiddle = at(large * 0.75, inset - large / 4);
   const arrows = [press(seamMiddle, at(large, -large / 2 + inset), small / 4)];
   const words = [

@@ -24,7 +24,12 @@ export const hstEight: Method = {
       forTwo,
       yield: 8,
       stages: (pair, unfinished) => [
-        markStage(pair, side, `On the wrong side of ${markedSquare(pair)} draw both diagonals.`, diagonals(side, 'marked')),
+        markStage(
+          pair,
+          side,
+          `On the wrong side of ${markedSquare(pair)} draw both diagonals.`,
+          diagonals(side, 'marked'),
+        ),
         sewStage(pair, side, scale),
         cutStage(pair, forTwo, scale),
         pressStage(pair, forTwo.value, scale.seam),
@@ -46,7 +51,11 @@ function sewStage(pair: Pair, side: number, scale: Scale): Stage {
     cloth: [cloth(pair.lower, square), cloth(pair.upper, square, 'wrong')],
     lines: [...diagonals(side, 'marked'), ...sewn],
   });
-  const words = ['Lay the squares right sides together, edges matched. Sew ', seamOf(scale), ' from each line, on both sides of it.'];
+  const words = [
+    'Lay the squares right sides together, edges matched. Sew ',
+    seamOf(scale),
+    ' from each line, on both sides of it.',
+  ];
   const alt = 'The two squares right sides together; a seam on each side of both drawn diagonals.';
   return { words, scene: asScene(pile, alt) };
 }
@@ -56,7 +65,12 @@ function cutStage(pair: Pair, forTwo: Traced, { seam }: Scale): Stage {
   const half = forTwo.value;
   const quarter = (x: number, y: number, diagonal: 'rising' | 'falling') =>
     halves(pair, half, seam, diagonal).map((piece) => moved(piece, at(x * half, y * half)));
-  const eighths = [quarter(0, 0, 'falling'), quarter(1, 0, 'rising'), quarter(1, 1, 'falling'), quarter(0, 1, 'rising')];
+  const eighths = [
+    quarter(0, 0, 'falling'),
+    quarter(1, 0, 'rising'),
+    quarter(1, 1, 'falling'),
+    quarter(0, 1, 'rising'),
+  ];
   const apart = spread(at(half, half), eighths.flat());
   const side = 2 * half;
   const middles = [line('cut', at(half, 0), at(half, side)), line('cut', at(0, half), at(side, half))];

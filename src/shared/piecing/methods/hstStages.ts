@@ -3,7 +3,7 @@ import type { Stage } from '../method.ts';
 import type { SceneLine } from '../scene.ts';
 import type { Pair } from './hst.ts';
 import { asScene, beside, type Picture, picture, together } from './picture.ts';
-import { at, cloth, falling, line, press, rectangle, rising } from './pieces.ts';
+import { at, cloth, falling, press, rectangle, rising, trimming } from './pieces.ts';
 
 /** The stages that every way of making half-square triangles shares: marking, opening and trimming. */
 
@@ -65,8 +65,7 @@ export function trimStage(pair: Pair, side: number, seam: number, unfinished: Tr
   const open = side - seam * Math.SQRT2;
   const size = unfinished.value;
   const edge = (open - size) / 2;
-  const corners = rectangle(edge, edge, size, size);
-  const lines = corners.map((from, i) => line('cut', from, corners[(i + 1) % 4] ?? from));
+  const lines = trimming(edge, edge, size, size);
   const words = ['Trim each unit to ', unfinished, ' square, with the seam running from corner to corner.'];
   const alt = 'The opened square with trimming lines; its seam runs through two of their corners.';
   return { words, scene: asScene(together(opened(pair, side, seam), picture({ lines })), alt) };

@@ -34,12 +34,12 @@ export const hstTwo: Method = {
 
 function sewStage(pair: Pair, side: number, scale: Scale): Stage {
   const inset = scale.seam * Math.SQRT2;
-  const lines = [
-    rising('marked', side, side),
-    rising('sewn', side, side - inset),
-    rising('sewn', side, side + inset),
+  const lines = [rising('marked', side, side), rising('sewn', side, side - inset), rising('sewn', side, side + inset)];
+  const words = [
+    'Lay the squares right sides together, edges matched. Sew ',
+    seamOf(scale),
+    ' from the line, on both sides of it.',
   ];
-  const words = ['Lay the squares right sides together, edges matched. Sew ', seamOf(scale), ' from the line, on both sides of it.'];
   const alt = 'The two squares right sides together; a seam on each side of the drawn diagonal.';
   return { words, scene: asScene(together(faceToFace(pair.lower, pair.upper, side, side), picture({ lines })), alt) };
 }

@@ -22,6 +22,12 @@ export function line(kind: SceneLine['kind'], from: Point, to: Point): SceneLine
   return { kind, from, to };
 }
 
+/** The four cuts that trim something to an upright rectangle. */
+export function trimming(x: number, y: number, width: number, height: number): readonly SceneLine[] {
+  const corners = rectangle(x, y, width, height);
+  return corners.map((from, i) => line('cut', from, corners[(i + 1) % 4] ?? from));
+}
+
 /** The line x + y = sum within a square of this side whose top left corner is 0, 0: it rises to the right. */
 export function rising(kind: SceneLine['kind'], side: number, sum: number): SceneLine {
   const over = Math.max(0, sum - side);

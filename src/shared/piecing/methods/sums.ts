@@ -105,6 +105,9 @@ export function shapeWord(width: number, height: number): 'square' | 'rectangle'
 }
 
 /** A size in words with its numbers bound: one number for a square unit, width × height for any other. */
-export function sizeWords(unit: { readonly width: number; readonly height: number }, size: TracedSize): readonly (string | Traced)[] {
+export function sizeWords(
+  unit: { readonly width: number; readonly height: number },
+  size: TracedSize,
+): readonly (string | Traced)[] {
   return same(unit.width, unit.height) ? [size.width, ' square'] : [size.width, ' × ', size.height];
 }
