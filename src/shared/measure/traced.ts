@@ -81,7 +81,7 @@ export function tracedText(traced: Traced): string {
 }
 
 function quoted(part: Traced): string {
-  return part.name === undefined ? sumText(part) : `${fractionOf(part.value)} ${part.name}`;
+  return part.name === undefined ? sumText(part) : `${fractionOf(part.value)} ${part.name}`.trim();
 }
 
 function bracketed(part: Traced, op: Op): string {
