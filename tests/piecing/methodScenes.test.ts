@@ -188,6 +188,9 @@ describe('what the maker has in front of her', () => {
       const low = sky?.corners.reduce((a, b) => (b.y > a.y ? b : a)) as Point;
       const middle = goose?.corners[1]?.x as number;
       expect(low.y - (middle - low.x) - outline(scene).y).toBeCloseTo(seam, 8);
+      // And the sky stands at least as high as that edge.
+      const top = Math.min(...(sky?.corners ?? []).map(({ y }) => y));
+      expect(top).toBeLessThanOrEqual(outline(scene).y + NEAR);
     });
   });
 
