@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { CommandProvider } from '../commands/useCommands.tsx';
-import { bridge } from '../state/host.ts';
 import { StudioProvider } from '../state/hooks.tsx';
+import { bridge } from '../state/host.ts';
 import type { Studio } from '../state/studio.ts';
 import { Frame } from './Frame.tsx';
 import { SidePanelProvider } from './SidePanel.tsx';

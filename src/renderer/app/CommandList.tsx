@@ -1,5 +1,14 @@
 import { useState } from 'react';
-import { Autocomplete, Header, Input, ListBox, ListBoxItem, ListBoxSection, SearchField, useFilter } from 'react-aria-components';
+import {
+  Autocomplete,
+  Header,
+  Input,
+  ListBox,
+  ListBoxItem,
+  ListBoxSection,
+  SearchField,
+  useFilter,
+} from 'react-aria-components';
 import type { Command, CommandGroup } from '../commands/command.ts';
 import { keysText } from '../commands/keys.ts';
 import { useAllCommands } from '../commands/useCommands.tsx';

@@ -1,8 +1,8 @@
+import { useState } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import { useState } from 'react';
 import styles from './KeptSign.module.css';
 
 /** Whether what is on screen is on disk: a quiet word, or a clear one when the disk refuses. */

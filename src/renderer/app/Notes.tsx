@@ -13,11 +13,11 @@ const STAYS_WITH_ACT = 12000;
 export function Notes() {
   const notes = useStudioState((state) => state.notes);
   return (
-    <div className={styles.notes} role="region" aria-label="What was done" aria-live="polite">
+    <section className={styles.notes} aria-label="What was done" aria-live="polite">
       {notes.map((note) => (
         <OneNote key={note.id} note={note} />
       ))}
-    </div>
+    </section>
   );
 }
 

@@ -2,7 +2,13 @@ import { useState } from 'react';
 import { Choice } from '../parts/Choice.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import { type Appearance, chooseAppearance, chosenAppearance, setSingleKeys, singleKeysOn } from '../theme/appearance.ts';
+import {
+  type Appearance,
+  chooseAppearance,
+  chosenAppearance,
+  setSingleKeys,
+  singleKeysOn,
+} from '../theme/appearance.ts';
 
 const APPEARANCES: readonly { readonly id: Appearance; readonly says: string }[] = [
   { id: 'system', says: 'As the system' },

@@ -1,4 +1,4 @@
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useMemo, useState } from 'react';
 import { createPortal } from 'react-dom';
 import styles from './SidePanel.module.css';
 
@@ -21,10 +21,8 @@ function useSlot(): Slot {
 export function SidePanelProvider({ children }: { readonly children: ReactNode }) {
   const [element, setElement] = useState<HTMLElement | null>(null);
   const [count, setCount] = useState(0);
-  const slot = useMemo<Slot>(
-    () => ({ element, setElement, filled: count > 0, fill: (by) => setCount((before) => before + by) }),
-    [element, count],
-  );
+  const fill = useCallback((by: 1 | -1) => setCount((before) => before + by), []);
+  const slot = useMemo<Slot>(() => ({ element, setElement, filled: count > 0, fill }), [element, count, fill]);
   return <SlotContext.Provider value={slot}>{children}</SlotContext.Provider>;
 }
 
@@ -53,8 +51,7 @@ export function SidePanel({ title, kind, children }: SidePanelProps) {
   useEffect(() => {
     fill(1);
     return () => fill(-1);
-    // biome-ignore lint/correctness/useExhaustiveDependencies: `fill` counts; it must run once for each panel, not for each count.
-  }, []);
+  }, [fill]);
   if (element === null) return null;
   return createPortal(
     <section className={styles.panel} aria-label={title}>

@@ -1,11 +1,13 @@
+import { useEffect, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import type { WorkedOut } from '../../shared/studio/workedOut.ts';
 import { fractionOf } from '../../shared/measure/fraction.ts';
+import type { WorkedOut } from '../../shared/studio/workedOut.ts';
 import { Mark, markWord } from '../parts/Mark.tsx';
-import { useCompare, useCurrentSize, useStudio, useWorked } from '../state/hooks.tsx';
+import { Stitch } from '../parts/Stitch.tsx';
 import { sizeLevel } from '../state/fit.ts';
-import { SmallQuilt } from './SmallQuilt.tsx';
+import { useCompare, useCurrentSize, useStudio, useWorked } from '../state/hooks.tsx';
 import styles from './SizesRow.module.css';
+import { SmallQuilt } from './SmallQuilt.tsx';
 
 const ALL = '*';
 
@@ -38,7 +40,23 @@ export function SizesRow() {
   );
 }
 
+/** How tall the tallest quilt stands: an eighth of the window, within reason. */
+function standingHeight(): number {
+  return Math.round(Math.min(180, Math.max(64, window.innerHeight * 0.115)));
+}
+
+function useStandingHeight(): number {
+  const [height, setHeight] = useState(standingHeight);
+  useEffect(() => {
+    const measure = () => setHeight(standingHeight());
+    window.addEventListener('resize', measure);
+    return () => window.removeEventListener('resize', measure);
+  }, []);
+  return height;
+}
+
 function Sizes({ worked }: { readonly worked: WorkedOut }) {
+  const standing = useStandingHeight();
   const tallest = Math.max(1, ...worked.sizes.map(({ quilt }) => quilt.finished.height.value));
   return worked.sizes.map((sized) => {
     const { size, quilt } = sized;
@@ -46,9 +64,12 @@ function Sizes({ worked }: { readonly worked: WorkedOut }) {
     const { width, height } = quilt.finished;
     return (
       <ToggleButton key={size.id} id={size.id} className={styles.size ?? ''}>
-        <SmallQuilt worked={worked} sized={sized} share={height.value / tallest} />
+        <SmallQuilt worked={worked} sized={sized} fit={standing / tallest} />
         <span className={styles.words}>
           <span className={styles.name}>{size.name}</span>
+          <span className={styles.thread}>
+            <Stitch />
+          </span>
           <span className={styles.finished}>
             {fractionOf(width.value)}″ × {fractionOf(height.value)}″
           </span>

@@ -1,26 +1,26 @@
+import { useMemo } from 'react';
+import { inksFor } from '../../shared/diagrams/hatches.ts';
+import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import { Figure } from '../parts/figure/Figure.tsx';
 
 export interface SmallQuiltProps {
   readonly worked: WorkedOut;
   readonly sized: WorkedSize;
-  /** Its height as a share of the tallest size's. */
-  readonly share: number;
+  /** A number: pixels for an inch, so that neighbours keep one scale. 'box': as large as its place. */
+  readonly fit: number | 'box';
 }
 
-/** One size drawn small, to the scale of its neighbours. */
-export function SmallQuilt({ worked, sized, share }: SmallQuiltProps) {
-  const { width, height } = sized.quilt.finished;
-  const colourOf = new Map(worked.pattern.fabrics.map(({ id, colour }) => [id, colour]));
+/** One size drawn flat and small. Its words stand beside it, so it is not read out. */
+export function SmallQuilt({ worked, sized, fit }: SmallQuiltProps) {
+  const figure = useMemo(
+    () => quiltFigure(sized.quilt, worked.blocks, { borders: true, edges: 'none' }),
+    [worked, sized],
+  );
+  const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked]);
   return (
-    <svg
-      viewBox={`0 0 ${width.value} ${height.value}`}
-      style={{ height: `calc(var(--tall) * ${share})`, aspectRatio: `${width.value} / ${height.value}` }}
-      aria-hidden="true"
-      focusable="false"
-    >
-      {sized.quilt.strips.map(({ box, fabric }) => (
-        <rect key={`${box.x} ${box.y} ${box.width}`} {...box} fill={colourOf.get(fabric) ?? 'none'} />
-      ))}
-    </svg>
+    <span aria-hidden="true">
+      <Figure figure={figure} inks={inks} fit={fit} />
+    </span>
   );
 }

@@ -1,6 +1,6 @@
 import type { Command } from './command.ts';
-import { goToMisfit } from './goToMisfit.ts';
 import { goToViews } from './goTo.ts';
+import { goToMisfit } from './goToMisfit.ts';
 import { keepAgain } from './keepAgain.ts';
 import { redo } from './redo.ts';
 import { compareSizes, nextSize, previousSize } from './sizes.ts';

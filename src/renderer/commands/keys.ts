@@ -9,7 +9,9 @@ export function keysOf(event: Pressed, mac: boolean = MAC): string {
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   const letter = /^[a-z]$/.test(key) || key.length > 1;
   const mod = mac ? event.metaKey : event.ctrlKey;
-  return [mod ? 'mod' : '', event.altKey ? 'alt' : '', event.shiftKey && letter ? 'shift' : '', key].filter(Boolean).join('+');
+  return [mod ? 'mod' : '', event.altKey ? 'alt' : '', event.shiftKey && letter ? 'shift' : '', key]
+    .filter(Boolean)
+    .join('+');
 }
 
 /** Keys as they are printed beside a command: `Ctrl Z`, on a Mac `⌘ Z`. */
@@ -31,7 +33,10 @@ export function isSingleKey(keys: string): boolean {
 /** Whether the designer is typing words, so that bare characters belong to the field. */
 export function isTyping(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
-  return target.isContentEditable || target.matches('textarea, select, input:not([type="radio"], [type="checkbox"], [type="button"])');
+  return (
+    target.isContentEditable ||
+    target.matches('textarea, select, input:not([type="radio"], [type="checkbox"], [type="button"])')
+  );
 }
 
 /** The command these keys run, if any. */

@@ -1,3 +1,4 @@
+import { lowerFirst } from '../parts/words.ts';
 import type { Command } from './command.ts';
 
 export const redo: Command = {
@@ -5,7 +6,7 @@ export const redo: Command = {
   group: 'Pattern',
   label: ({ history }) => {
     const last = history?.redo.at(-1);
-    return last === undefined ? 'Redo' : `Redo: ${last.name}`;
+    return last === undefined ? 'Redo' : `Redo: ${lowerFirst(last.name)}`;
   },
   keys: ['mod+shift+z', 'mod+y'],
   enabled: ({ history }) => (history?.redo.length ?? 0) > 0,

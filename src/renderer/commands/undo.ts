@@ -1,3 +1,4 @@
+import { lowerFirst } from '../parts/words.ts';
 import type { Command } from './command.ts';
 
 export const undo: Command = {
@@ -5,7 +6,7 @@ export const undo: Command = {
   group: 'Pattern',
   label: ({ history }) => {
     const last = history?.undo.at(-1);
-    return last === undefined ? 'Undo' : `Undo: ${last.name}`;
+    return last === undefined ? 'Undo' : `Undo: ${lowerFirst(last.name)}`;
   },
   keys: ['mod+z'],
   enabled: ({ history }) => (history?.undo.length ?? 0) > 0,

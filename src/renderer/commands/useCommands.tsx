@@ -41,7 +41,8 @@ function useKeys(commands: readonly Command[]): void {
       if (isSingleKey(keys) && (typed || !singleKeysOn())) return;
       // A field takes back its own typing first.
       if (typed && /^mod\+(shift\+)?[zy]$/.test(keys)) return;
-      if (studio.store.getState().dialog !== null || document.querySelector('[role="dialog"][data-rac]') !== null) return;
+      if (studio.store.getState().dialog !== null || document.querySelector('[role="dialog"][data-rac]') !== null)
+        return;
       const command = commandFor(keys, latest.current);
       if (command === undefined) return;
       event.preventDefault();

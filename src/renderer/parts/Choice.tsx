@@ -4,7 +4,12 @@ import styles from './Choice.module.css';
 
 export interface ChoiceProps<Id extends string> {
   readonly label: string;
-  readonly options: readonly { readonly id: Id; readonly says: ReactNode; readonly more?: string; readonly isDisabled?: boolean }[];
+  readonly options: readonly {
+    readonly id: Id;
+    readonly says: ReactNode;
+    readonly more?: string;
+    readonly isDisabled?: boolean;
+  }[];
   readonly value: Id;
   readonly onChange: (id: Id) => void;
   /** 'row' for two to four short words, 'list' for longer ones. */
@@ -14,7 +19,14 @@ export interface ChoiceProps<Id extends string> {
 }
 
 /** One of a few. */
-export function Choice<Id extends string>({ label, options, value, onChange, lie = 'row', bare = false }: ChoiceProps<Id>) {
+export function Choice<Id extends string>({
+  label,
+  options,
+  value,
+  onChange,
+  lie = 'row',
+  bare = false,
+}: ChoiceProps<Id>) {
   return (
     <RadioGroup
       className={styles.choice ?? ''}

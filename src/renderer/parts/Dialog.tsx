@@ -16,7 +16,12 @@ export interface DialogProps {
 /** Something that must be read or chosen before going on. Escape and a press beside it close it. */
 export function Dialog({ title, isOpen, onClose, children, foot, width = 'narrow' }: DialogProps) {
   return (
-    <ModalOverlay className={styles.veil ?? ''} isOpen={isOpen} onOpenChange={(open) => (open ? undefined : onClose())} isDismissable>
+    <ModalOverlay
+      className={styles.veil ?? ''}
+      isOpen={isOpen}
+      onOpenChange={(open) => (open ? undefined : onClose())}
+      isDismissable
+    >
       <Modal className={styles.modal ?? ''} data-width={width}>
         <AriaDialog className={styles.dialog ?? ''}>
           <Heading slot="title" className={styles.title ?? ''}>

@@ -17,15 +17,15 @@ export function markWord(of: MarkOf): string {
 
 /**
  * Two patches at a seam: flush when things fit, slipped when they do not, one left open when they want another look.
- * The mark never stands without words; `says` puts them there for those who listen.
+ * The mark never stands without words.
  */
-export function Mark({ of, says = false }: { readonly of: MarkOf; readonly says?: boolean }) {
+export function Mark({ of }: { readonly of: MarkOf }) {
   const slip = of === 'stops' ? 2.5 : 0;
-  const labelled = says ? { role: 'img', 'aria-label': WORD[of] } : { 'aria-hidden': true };
+  const open = of === 'look' || of === 'note';
   return (
-    <svg className={styles.mark} data-of={of} viewBox="0 0 16 16" focusable="false" {...labelled}>
+    <svg className={styles.mark} data-of={of} viewBox="0 0 16 16" focusable="false" aria-hidden="true">
       <rect className={styles.whole} x="1.5" y={3.5 - slip} width="5.5" height="9" />
-      <rect className={of === 'look' || of === 'note' ? styles.open : styles.whole} x="9" y={3.5 + slip} width="5.5" height="9" />
+      <rect className={open ? styles.open : styles.whole} x="9" y={3.5 + slip} width="5.5" height="9" />
     </svg>
   );
 }

@@ -71,7 +71,13 @@ export function NumberField(props: NumberFieldProps) {
     >
       {bare ? null : <Label>{label}</Label>}
       <span className={styles.typed}>
-        <Input onKeyDown={onKeyDown} inputMode="text" autoComplete="off" spellCheck={false} onFocus={(event) => event.target.select()} />
+        <Input
+          onKeyDown={onKeyDown}
+          inputMode="text"
+          autoComplete="off"
+          spellCheck={false}
+          onFocus={(event) => event.target.select()}
+        />
         {unit === 'inch' ? (
           <span id={markId} className={styles.mark} aria-hidden="true">
             ″

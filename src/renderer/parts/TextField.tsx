@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useState } from 'react';
-import { FieldError, Input, Label, TextField as AriaTextField, Text, TextArea } from 'react-aria-components';
+import { TextField as AriaTextField, FieldError, Input, Label, Text, TextArea } from 'react-aria-components';
 import styles from './fields.module.css';
 
 export interface TextFieldProps {

@@ -11,7 +11,17 @@ export interface Destination {
   readonly selection: Selection;
 }
 
-type Head = 'blocks' | 'recipes' | 'borders' | 'sizes' | 'fabrics' | 'setting' | 'words' | 'house' | 'binding' | 'backing';
+type Head =
+  | 'blocks'
+  | 'recipes'
+  | 'borders'
+  | 'sizes'
+  | 'fabrics'
+  | 'setting'
+  | 'words'
+  | 'house'
+  | 'binding'
+  | 'backing';
 
 /** The first name and number of a path such as `sizes[1].borders.outer`. */
 function headOf(path: string): { readonly head: string; readonly index: number; readonly rest: string } {

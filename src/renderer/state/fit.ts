@@ -1,5 +1,6 @@
 import type { Finding, Level } from '../../shared/measure/finding.ts';
 import type { WorkedOut } from '../../shared/studio/workedOut.ts';
+import { lowerFirst } from '../parts/words.ts';
 
 /** The truth about fit in one line, and where a click on it goes. */
 export interface Fit {
@@ -27,7 +28,9 @@ export function allFindings(worked: WorkedOut): readonly Finding[] {
 export function sizeLevel(worked: WorkedOut, size: { readonly id: string; readonly name: string }): Level | 'fits' {
   const laid = worked.sizes.some((one) => one.size.id === size.id);
   if (!laid) return 'stops';
-  const about = allFindings(worked).filter(({ where }) => where.size === undefined || where.size === size.name || where.size === size.id);
+  const about = allFindings(worked).filter(
+    ({ where }) => where.size === undefined || where.size === size.name || where.size === size.id,
+  );
   return about.find(({ level }) => level !== 'note')?.level ?? 'fits';
 }
 
@@ -52,8 +55,4 @@ export function fitOf(worked: WorkedOut): Fit {
 function said(finding: Finding): string {
   const { size } = finding.where;
   return size === undefined || finding.what.includes(size) ? finding.what : `${size}: ${lowerFirst(finding.what)}`;
-}
-
-function lowerFirst(words: string): string {
-  return words.slice(0, 1).toLowerCase() + words.slice(1);
 }

@@ -1,12 +1,19 @@
 import type { UnitKey } from '../../shared/piecing/piecing.ts';
 
+/** One cell of a grid: of a block's recipe, or of the quilt's blocks. Counted from 0. */
+export interface Cell {
+  readonly column: number;
+  readonly row: number;
+}
+
 /** What the designer has picked; the side panel is about it. */
 export type Selection =
   | { readonly kind: 'pattern' }
   | { readonly kind: 'size'; readonly size: string }
   | { readonly kind: 'block'; readonly block: string }
   | { readonly kind: 'unit'; readonly block: string; readonly unit: UnitKey }
-  | { readonly kind: 'place'; readonly column: number; readonly row: number }
+  | { readonly kind: 'cells'; readonly block: string; readonly cells: readonly Cell[] }
+  | { readonly kind: 'places'; readonly places: readonly Cell[] }
   | { readonly kind: 'border'; readonly border: string }
   | { readonly kind: 'fabric'; readonly fabric: string }
   | { readonly kind: 'piece'; readonly letter: string };

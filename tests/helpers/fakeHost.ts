@@ -1,0 +1,110 @@
+import { Refused } from '../../src/renderer/state/host.ts';
+import type { Contract, PatternCard, RecipeCard, Refusal } from '../../src/shared/contract.ts';
+import type { Pattern } from '../../src/shared/pattern/schema.ts';
+import type { Recipe } from '../../src/shared/recipe/schema.ts';
+
+export interface FakeHost extends Contract {
+  /** Every document that was put on "disk", oldest first. */
+  readonly saved: readonly Pattern[];
+  /** The next saves are refused with this, until it is taken away. */
+  refuseSaves(refusal: Refusal | null): void;
+  /** Saves wait until the promise is done. */
+  holdSaves(until: Promise<unknown>): void;
+}
+
+export interface FakeShelf {
+  readonly patterns: readonly Pattern[];
+  readonly recipes?: readonly Recipe[];
+  readonly first?: string;
+}
+
+const NOT_HERE: Refusal = { kind: 'not-found', words: 'Nothing by that name is kept here.' };
+
+/** A host that keeps everything in memory: for tests of the window alone. */
+export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost {
+  const kept = new Map(patterns.map((pattern) => [pattern.id, { pattern, revision: 1 }]));
+  const shelf = new Map(recipes.map((recipe) => [recipe.id, recipe]));
+  const saved: Pattern[] = [];
+  let refusal: Refusal | null = null;
+  let hold: Promise<unknown> = Promise.resolve();
+
+  const cardOf = ({ pattern, revision }: { pattern: Pattern; revision: number }): PatternCard => ({
+    id: pattern.id,
+    title: pattern.title,
+    designer: pattern.words.designer,
+    sizes: pattern.sizes.length,
+    changed: '2026-01-01T00:00:00Z',
+    revision,
+  });
+  const recipeCard = (recipe: Recipe): RecipeCard => {
+    const usedIn = [...kept.values()].filter(({ pattern }) => pattern.recipes.some(({ id }) => id === recipe.id));
+    return {
+      id: recipe.id,
+      name: recipe.name,
+      tags: recipe.tags,
+      starter: true,
+      usedIn: usedIn.map(({ pattern }) => pattern.title),
+      recipe,
+    };
+  };
+  const found = <T>(thing: T | undefined): T => {
+    if (thing === undefined) throw new Refused(NOT_HERE);
+    return thing;
+  };
+
+  return {
+    saved,
+    refuseSaves: (next) => {
+      refusal = next;
+    },
+    holdSaves: (until) => {
+      hold = until;
+    },
+    about: async () => ({
+      host: 'browser',
+      version: '0.0.0',
+      folder: '/nowhere',
+      first: first ?? patterns[0]?.id ?? '',
+    }),
+    patterns: async () => [...kept.values()].map(cardOf),
+    openPattern: async (id) => found(kept.get(id)).pattern,
+    savePattern: async ({ pattern, revision }) => {
+      await hold;
+      if (refusal !== null) throw new Refused(refusal);
+      const there = kept.get(pattern.id)?.revision ?? null;
+      if (there !== revision)
+        throw new Refused({ kind: 'changed-elsewhere', words: 'It was changed in another window.' });
+      const next = (there ?? 0) + 1;
+      kept.set(pattern.id, { pattern, revision: next });
+      saved.push(pattern);
+      return { revision: next };
+    },
+    removePattern: async (id) => {
+      kept.delete(id);
+    },
+    recipes: async ({ words, from = 0, atMost = 10_000 }) =>
+      [...shelf.values()]
+        .filter(({ name, tags }) => `${name} ${tags.join(' ')}`.toLowerCase().includes(words.toLowerCase()))
+        .slice(from, from + atMost)
+        .map(recipeCard),
+    openRecipe: async (id) => found(shelf.get(id)),
+    saveRecipe: async (recipe) => {
+      shelf.set(recipe.id, recipe);
+      return { revision: 1 };
+    },
+    removeRecipe: async (id) => {
+      shelf.delete(id);
+    },
+    importFile: async ({ text }) => {
+      const pattern = JSON.parse(text) as Pattern;
+      kept.set(pattern.id, { pattern, revision: 1 });
+      return { kind: 'pattern', id: pattern.id };
+    },
+    publish: async () => {
+      throw new Refused({ kind: 'broken', words: 'There is no press here.' });
+    },
+    job: async () => found(undefined),
+    cancel: async () => undefined,
+    result: async () => found(undefined),
+  };
+}

@@ -1,0 +1,133 @@
+import { describe, expect, it } from 'vitest';
+import { createStudio } from '../../src/renderer/state/studio.ts';
+import type { WorkOut } from '../../src/renderer/state/working.ts';
+import { fakeHost } from '../helpers/fakeHost.ts';
+import { smallPattern, widen, widthOf } from './pattern.ts';
+
+const workOut: WorkOut = (pattern) => ({ pattern, blocks: [], sizes: [], findings: [] });
+
+function runAll(waiting: (() => void)[]): void {
+  for (const run of waiting.splice(0)) run();
+}
+
+function begin(patterns = [smallPattern()]) {
+  const host = fakeHost({ patterns });
+  const waiting: (() => void)[] = [];
+  const worked: number[] = [];
+  const studio = createStudio({
+    host,
+    workOut: (pattern) => {
+      worked.push(widthOf(pattern) ?? 0);
+      return workOut(pattern);
+    },
+    later: (run) => waiting.push(run),
+  });
+  const catchUp = () => runAll(waiting);
+  return { host, studio, worked, catchUp, state: studio.store.getState };
+}
+
+/** Lets every promise that is ready go on. */
+const soon = () => new Promise((done) => setTimeout(done, 0));
+
+describe('the studio', () => {
+  it('opens what was open last', async () => {
+    const { studio, state } = begin();
+    await studio.start();
+    expect(state().history?.now.title).toBe('Low Tide');
+    expect(state().size).toBe('cot');
+  });
+
+  it('opens on the library when nothing is kept', async () => {
+    const { studio, state } = begin([]);
+    await studio.start();
+    expect(state()).toMatchObject({ view: 'library', history: null, closed: null });
+  });
+
+  it('puts every edit on disk without being asked', async () => {
+    const { studio, host, state } = begin();
+    await studio.start();
+    studio.act(widen, { to: 6 });
+    await soon();
+    expect(host.saved.map(widthOf)).toEqual([6]);
+    expect(state().kept).toEqual({ state: 'kept' });
+  });
+
+  it('undo and redo are kept like any edit', async () => {
+    const { studio, host, state } = begin();
+    await studio.start();
+    studio.act(widen, { to: 6 });
+    studio.undo();
+    await soon();
+    expect(widthOf(state().history?.now)).toBe(4);
+    expect(widthOf(host.saved.at(-1))).toBe(4);
+    studio.redo();
+    await soon();
+    expect(widthOf(host.saved.at(-1))).toBe(6);
+  });
+
+  it('works out only the newest of several edits, and shows the last answer until then', async () => {
+    const { studio, worked, catchUp, state } = begin();
+    await studio.start();
+    catchUp();
+    studio.act(widen, { to: 5 });
+    studio.act(widen, { to: 6 });
+    expect(widthOf(state().worked?.pattern)).toBe(4);
+    expect(state().working).toBe(true);
+    catchUp();
+    expect(worked).toEqual([4, 6]);
+    expect(state()).toMatchObject({ working: false });
+  });
+
+  it('an answer that cannot be worked out leaves the last one standing and says so', async () => {
+    const host = fakeHost({ patterns: [smallPattern()] });
+    const waiting: (() => void)[] = [];
+    let broken = false;
+    const studio = createStudio({
+      host,
+      workOut: (pattern) => {
+        if (broken) throw new RangeError('a loose thread');
+        return workOut(pattern);
+      },
+      later: (run) => waiting.push(run),
+    });
+    await studio.start();
+    runAll(waiting);
+    broken = true;
+    studio.act(widen, { to: 6 });
+    runAll(waiting);
+    expect(widthOf(studio.store.getState().worked?.pattern)).toBe(4);
+    expect(studio.store.getState().notes.at(-1)).toMatchObject({ tone: 'stops' });
+  });
+
+  it('keeps the open pattern before it opens another', async () => {
+    const other = smallPattern({ id: 'spring-tide', title: 'Spring Tide' });
+    const { studio, host, state } = begin([smallPattern(), other]);
+    await studio.start();
+    studio.act(widen, { to: 6 });
+    expect(await studio.open('spring-tide')).toBe(true);
+    expect(widthOf(host.saved[0])).toBe(6);
+    expect(state().history?.now.title).toBe('Spring Tide');
+    expect(state().history?.undo).toEqual([]);
+  });
+
+  it('does not let go of a pattern that the disk refuses', async () => {
+    const other = smallPattern({ id: 'spring-tide', title: 'Spring Tide' });
+    const { studio, host, state } = begin([smallPattern(), other]);
+    await studio.start();
+    host.refuseSaves({ kind: 'no-room', words: 'There is no room left on the disk.' });
+    studio.act(widen, { to: 6 });
+    await soon();
+    expect(await studio.open('spring-tide')).toBe(false);
+    expect(state().history?.now.title).toBe('Low Tide');
+    host.refuseSaves(null);
+    await studio.keepAgain();
+    expect(state().kept).toEqual({ state: 'kept' });
+  });
+
+  it('a fresh pattern is on disk as soon as it is open', async () => {
+    const { studio, host } = begin([]);
+    await studio.openFresh(smallPattern());
+    await soon();
+    expect(host.saved.map(({ title }) => title)).toEqual(['Low Tide']);
+  });
+});
