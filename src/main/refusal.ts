@@ -1,5 +1,5 @@
-import type { Finding } from '../shared/measure/finding.ts';
 import type { Refusal } from '../shared/contract.ts';
+import type { Finding } from '../shared/measure/finding.ts';
 
 /** A `Refusal` that can be thrown: what a call of the `Contract` rejects with. */
 export class Refused extends Error implements Refusal {

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import type { Pattern } from '../../shared/pattern/schema.ts';
+import type { PublishRequest } from '../../shared/contract.ts';
 import { schemaFindings } from '../../shared/pattern/issues.ts';
+import type { Pattern } from '../../shared/pattern/schema.ts';
 import { patternSchema } from '../../shared/pattern/schema.ts';
 import { identifierSchema, recipeSchema } from '../../shared/recipe/schema.ts';
-import type { PublishRequest } from '../../shared/contract.ts';
 import { Refused } from '../refusal.ts';
 
 /** The largest file that is read as a pattern or recipe, characters: a hundred times a large pattern. */
@@ -40,5 +40,9 @@ export function take<T>(schema: z.ZodType<T>, input: unknown, what: string): T {
   const read = schema.safeParse(input, { reportInput: true });
   if (read.success) return read.data;
   const findings = schemaFindings(read.error.issues);
-  throw new Refused('bad-input', `${what} cannot be taken: ${findings[0]?.what ?? 'it is not as it should be.'}`, findings);
+  throw new Refused(
+    'bad-input',
+    `${what} cannot be taken: ${findings[0]?.what ?? 'it is not as it should be.'}`,
+    findings,
+  );
 }

@@ -85,7 +85,8 @@ function known(jobs: ReadonlyMap<string, Running>, id: string): Running {
 function fileOf({ job, file }: Running): PublishedFile {
   if (file !== null) return file;
   if (job.refusal !== undefined) throw new Refused(job.refusal.kind, job.refusal.words, job.refusal.findings);
-  if (job.state === 'stopped') throw new Refused('stopped', 'The making of these pages was stopped, so there is no file.');
+  if (job.state === 'stopped')
+    throw new Refused('stopped', 'The making of these pages was stopped, so there is no file.');
   throw new Refused('not-found', 'The pages are still being made.');
 }
 

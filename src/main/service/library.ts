@@ -84,7 +84,11 @@ function savePattern(store: Store, request: { readonly pattern: Pattern; readonl
   );
 }
 
-function importFile(store: Store, reader: Reader, { name, text }: { readonly name: string; readonly text: string }): Imported {
+function importFile(
+  store: Store,
+  reader: Reader,
+  { name, text }: { readonly name: string; readonly text: string },
+): Imported {
   if (reader.kind(text) === 'recipe') {
     const recipe = accepted(reader.recipe(text), name);
     const id = freshId(recipe.id, store.recipes.has);

@@ -1,6 +1,6 @@
-import type { Database } from 'better-sqlite3';
 import { mkdirSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Database } from 'better-sqlite3';
 import { syncToDisk } from './disk.ts';
 
 /**

@@ -1,6 +1,6 @@
-import BetterSqlite, { type Database } from 'better-sqlite3';
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
+import BetterSqlite, { type Database } from 'better-sqlite3';
 import { isBusy } from '../refusal.ts';
 import { backUp } from './backup.ts';
 import { type Migration, migrate, versionOf } from './migrate.ts';
@@ -18,7 +18,10 @@ export function openDatabase(folder: string, migrations: readonly Migration[], n
   try {
     // Asked first, so that a file of another program or of a newer version is refused before anything is set in it.
     if (versionOf(database) <= migrations.length) makeCrashSafe(database);
-    migrate(database, migrations, { now, backUp: (version) => backUp(database, join(folder, BACKUPS), version, now()) });
+    migrate(database, migrations, {
+      now,
+      backUp: (version) => backUp(database, join(folder, BACKUPS), version, now()),
+    });
     return database;
   } catch (error) {
     database.close();

@@ -18,14 +18,14 @@ export function surroundings(): Surroundings {
  * wants a program's data. The folder need not exist yet.
  */
 export function dataFolder({ env, platform, home }: Surroundings): string {
-  const chosen = env['PIECEWRIGHT_HOME'];
+  const chosen = env.PIECEWRIGHT_HOME;
   if (chosen !== undefined && chosen !== '') return resolve(chosen);
   if (platform === 'win32') {
-    return win32.join(env['APPDATA'] || win32.join(home, 'AppData', 'Roaming'), 'Piecewright');
+    return win32.join(env.APPDATA || win32.join(home, 'AppData', 'Roaming'), 'Piecewright');
   }
   if (platform === 'darwin') return posix.join(home, 'Library', 'Application Support', 'Piecewright');
   // The XDG base directory specification: a relative XDG_DATA_HOME is to be ignored.
-  const shared = env['XDG_DATA_HOME'];
+  const shared = env.XDG_DATA_HOME;
   const base = shared !== undefined && posix.isAbsolute(shared) ? shared : posix.join(home, '.local', 'share');
   return posix.join(base, 'piecewright');
 }

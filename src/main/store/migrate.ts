@@ -50,7 +50,9 @@ function apply(database: Database, migration: Migration, now: () => Date): void 
       if (versionOf(database) >= migration.version) return;
       if (migration.version === 1) {
         database.pragma(`application_id = ${APPLICATION}`);
-        database.exec('CREATE TABLE ledger (version INTEGER PRIMARY KEY, name TEXT NOT NULL, applied TEXT NOT NULL) STRICT');
+        database.exec(
+          'CREATE TABLE ledger (version INTEGER PRIMARY KEY, name TEXT NOT NULL, applied TEXT NOT NULL) STRICT',
+        );
       }
       migration.up(database);
       database

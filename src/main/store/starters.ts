@@ -1,7 +1,7 @@
-import type { Database } from 'better-sqlite3';
 import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Database } from 'better-sqlite3';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Reading } from '../../shared/pattern/load.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';

@@ -1,6 +1,6 @@
 import { openDatabase } from './database.ts';
-import { migrations as allMigrations } from './migrations/index.ts';
 import type { Migration } from './migrate.ts';
+import { migrations as allMigrations } from './migrations/index.ts';
 import { type Patterns, patternsIn } from './patterns.ts';
 import { type Recipes, recipesIn } from './recipes.ts';
 import { type Settings, settingsIn } from './settings.ts';

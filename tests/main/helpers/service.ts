@@ -1,6 +1,6 @@
 import { makeReader } from '../../../src/main/reader.ts';
-import { makeService, type Service } from '../../../src/main/service.ts';
 import type { Publisher } from '../../../src/main/service/publisher.ts';
+import { makeService, type Service } from '../../../src/main/service.ts';
 import type { Store } from '../../../src/main/store/store.ts';
 import { storeIn } from './folder.ts';
 import { sampleRecipe } from './samples.ts';

@@ -41,7 +41,11 @@ describe('a file the designer brings in', () => {
     ['is empty', '', 'bad-input'],
     ['is another program’s', '{"format":"sheet-music","version":1}', 'bad-input'],
     ['is JSON of no kind', '[1, 2, 3]', 'bad-input'],
-    ['names a recipe file that did not come with it', pattern({ recipes: [{ file: 'x.recipe.json' }] }).text, 'bad-input'],
+    [
+      'names a recipe file that did not come with it',
+      pattern({ recipes: [{ file: 'x.recipe.json' }] }).text,
+      'bad-input',
+    ],
     ['is of a newer recipe format', JSON.stringify({ ...sampleRecipe(), version: RECIPE_FORMAT + 1 }), 'newer-file'],
   ])('is refused by its name, and nothing is kept, when it %s', async (_, text, kind) => {
     const { service } = serviceOn();

@@ -62,7 +62,7 @@ describe('an input that is not what the contract says', () => {
     const parameters = JSON.parse('{"__proto__": {"rounds": 2}}');
     const blocks = [{ ...good.blocks[0], parameters }] as (typeof good)['blocks'];
     await service.savePattern({ pattern: { ...good, blocks }, revision: null }).catch(() => null);
-    expect(({} as Record<string, unknown>)['rounds']).toBeUndefined();
+    expect(({} as Record<string, unknown>).rounds).toBeUndefined();
   });
 });
 

@@ -10,7 +10,12 @@ const file: PublishedFile = { name: 'slack-water.pdf', type: 'application/pdf', 
 
 /** A publisher that does as the test tells it. */
 function puppet() {
-  const strings: { tell: Tell; finish: (file: PublishedFile) => void; fail: (error: unknown) => void; signal: AbortSignal }[] = [];
+  const strings: {
+    tell: Tell;
+    finish: (file: PublishedFile) => void;
+    fail: (error: unknown) => void;
+    signal: AbortSignal;
+  }[] = [];
   let closed = false;
   const publisher: Publisher = {
     make: (_, tell, signal) =>
@@ -86,7 +91,9 @@ describe('publishing', () => {
     const { publisher, last } = puppet();
     const { service, reported } = serviceOn({ publisher });
     const { job } = await service.publish(request);
-    const findings = [{ level: 'stops' as const, what: 'The outer border is 3/8″ short.', where: { path: 'borders[0]' } }];
+    const findings = [
+      { level: 'stops' as const, what: 'The outer border is 3/8″ short.', where: { path: 'borders[0]' } },
+    ];
     last().fail(new Refused('bad-input', 'It does not fit yet.', findings));
     await settled();
     const refusal = { kind: 'bad-input', words: 'It does not fit yet.', findings };

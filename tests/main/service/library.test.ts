@@ -53,7 +53,9 @@ describe('keeping a pattern', () => {
   it('answers the revision that the next save must name', async () => {
     const { service } = serviceOn();
     expect(await service.savePattern({ pattern: samplePattern(), revision: null })).toEqual({ revision: 1 });
-    expect(await service.savePattern({ pattern: samplePattern({ title: 'Ebb' }), revision: 1 })).toEqual({ revision: 2 });
+    expect(await service.savePattern({ pattern: samplePattern({ title: 'Ebb' }), revision: 1 })).toEqual({
+      revision: 2,
+    });
     expect(await service.openPattern('slack-water')).toEqual(samplePattern({ title: 'Ebb' }));
     expect(await service.patterns()).toMatchObject([{ id: 'slack-water', title: 'Ebb', revision: 2 }]);
   });
@@ -72,7 +74,10 @@ describe('keeping a pattern', () => {
   it('says so when there is no such pattern or recipe', async () => {
     const { service } = serviceOn();
     for (const call of [service.openPattern, service.removePattern, service.openRecipe, service.removeRecipe]) {
-      expect(await refusalFrom(call('nowhere'))).toMatchObject({ kind: 'not-found', words: expect.stringContaining('nowhere') });
+      expect(await refusalFrom(call('nowhere'))).toMatchObject({
+        kind: 'not-found',
+        words: expect.stringContaining('nowhere'),
+      });
     }
   });
 });

@@ -60,11 +60,15 @@ describe('several programs that begin at once on a new folder', () => {
   it('make one library, and each can save into it', async () => {
     const folder = freshFolder();
     const programs = Array.from({ length: 4 }, (_, at) =>
-      spawn(process.execPath, [join(import.meta.dirname, 'savesOnce.ts'), folder, `pattern-${at}`], { stdio: 'inherit' }),
+      spawn(process.execPath, [join(import.meta.dirname, 'savesOnce.ts'), folder, `pattern-${at}`], {
+        stdio: 'inherit',
+      }),
     );
     const codes = await Promise.all(programs.map(async (program) => (await once(program, 'exit'))[0]));
     expect(codes).toEqual([0, 0, 0, 0]);
-    const ids = storeIn(folder).patterns.cards().map((card) => card.id);
+    const ids = storeIn(folder)
+      .patterns.cards()
+      .map((card) => card.id);
     expect(ids.sort()).toEqual(['pattern-0', 'pattern-1', 'pattern-2', 'pattern-3']);
   });
 });
@@ -74,7 +78,12 @@ describe('an open library', () => {
     const database = openDatabase(freshFolder(), migrations, () => new Date(0));
     const asked = (name: string) => database.pragma(name, { simple: true });
     // SQLite's documentation of PRAGMA synchronous: 2 is FULL.
-    expect([asked('journal_mode'), asked('synchronous'), asked('fullfsync'), asked('foreign_keys')]).toEqual(['wal', 2, 1, 1]);
+    expect([asked('journal_mode'), asked('synchronous'), asked('fullfsync'), asked('foreign_keys')]).toEqual([
+      'wal',
+      2,
+      1,
+      1,
+    ]);
     database.close();
   });
 

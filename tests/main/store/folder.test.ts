@@ -12,7 +12,9 @@ describe('the data folder', () => {
 
   it('is the place the system keeps for a program’s data', () => {
     expect(dataFolder({ env: {}, platform: 'linux', home: '/home/ada' })).toBe('/home/ada/.local/share/piecewright');
-    expect(dataFolder({ env: { XDG_DATA_HOME: '/data' }, platform: 'linux', home: '/home/ada' })).toBe('/data/piecewright');
+    expect(dataFolder({ env: { XDG_DATA_HOME: '/data' }, platform: 'linux', home: '/home/ada' })).toBe(
+      '/data/piecewright',
+    );
     expect(dataFolder({ env: {}, platform: 'darwin', home: '/Users/ada' })).toBe(
       '/Users/ada/Library/Application Support/Piecewright',
     );

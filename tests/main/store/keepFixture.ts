@@ -15,7 +15,10 @@ if (existsSync(kept)) throw new Error(`${kept} is kept already`);
 
 const folder = mkdtempSync(join(tmpdir(), 'piecewright-'));
 const store = openStore({ folder, now: () => new Date('2026-03-01T08:00:00Z') });
-store.starters.putIn({ recipes: [{ name: 'mooring.recipe.json', text: JSON.stringify(sampleRecipe()) }], demo: [] }, makeReader([]));
+store.starters.putIn(
+  { recipes: [{ name: 'mooring.recipe.json', text: JSON.stringify(sampleRecipe()) }], demo: [] },
+  makeReader([]),
+);
 store.recipes.save(sampleRecipe({ id: 'hawser', name: 'Hawser', tags: ['rope'] }), false);
 store.patterns.save(samplePattern(), null);
 store.patterns.save(samplePattern({ title: 'Slack Water at Night' }), 1);

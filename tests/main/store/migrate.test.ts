@@ -90,7 +90,9 @@ describe('a library that an older program kept', () => {
     expect(copies).toEqual([expect.stringMatching(/^library-1-20260301T\d{6}\.db$/)]);
     const copy = join(folder, 'backups', copies[0] ?? '');
     expect(ledgerOf(copy)).toEqual([{ version: 1, name: 'library' }]);
-    expect(inspect(copy, (database) => database.prepare('SELECT id FROM pattern').pluck().all())).toEqual(['slack-water']);
+    expect(inspect(copy, (database) => database.prepare('SELECT id FROM pattern').pluck().all())).toEqual([
+      'slack-water',
+    ]);
   });
 
   it('is changed once, and copied once, however often it is opened', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { samplePattern, sampleRecipe } from '../helpers/samples.ts';
 import { freshFolder, storeIn } from '../helpers/folder.ts';
+import { samplePattern, sampleRecipe } from '../helpers/samples.ts';
 
 describe('the patterns of the library', () => {
   it('are as they were after the store is closed and opened again', () => {
