@@ -6,17 +6,39 @@ export interface PieceLine {
   /** The letter on the chart, the figures and the cut pieces; the same letter in every size. */
   readonly letter: string;
   readonly fabric: string;
-  /** Printed cut sizes: width is the longer side. Equal sides are a square. */
+  /**
+   * Printed cut sizes: width is the longer side. Equal sides are a square. Strips for strip sets and binding strips are
+   * as wide as the usable width; a joined border strip is as wide as it is after joining.
+   */
   readonly width: Traced;
   readonly height: Traced;
-  /** How many to cut. */
+  /** How many to cut: pieces, or whole strips for strip sets and binding. */
   readonly count: Traced;
-  /** Pieces cut beyond what is sewn: whole batches give them. */
+  /** Pieces (for a strip set, sub-cuts) beyond what is sewn: whole batches and whole strips give them. */
   readonly spare: number;
   /** What it is for: "Unit 1, large square", "Inner border, sides". */
   readonly use: readonly PieceUse[];
   /** How it is cut from cloth. */
   readonly cutAs: 'piece' | 'strip-set' | 'long-strip';
+  /** Only for a strip set: what the sewn set is crosscut into. */
+  readonly subCut?: SubCut;
+  /**
+   * Only when a piece is longer than the cloth is wide: strips across the cloth that are joined end to end and then cut
+   * into all `count` pieces.
+   */
+  readonly joined?: Traced;
+}
+
+/** How the strip sets of one line are crosscut. */
+export interface SubCut {
+  /** Length of one sub-cut, along the strips. */
+  readonly length: Traced;
+  /** Sub-cuts from one whole set. */
+  readonly perSet: Traced;
+  /** Sub-cuts taken in all. */
+  readonly count: Traced;
+  /** Strip sets sewn. */
+  readonly sets: Traced;
 }
 
 export interface PieceUse {
@@ -27,6 +49,7 @@ export interface PieceUse {
   readonly words: string;
   /** Patches in the whole quilt that these pieces become. */
   readonly patches: number;
+  /** Pieces cut for it; for a strip set the sub-cuts. */
   readonly count: number;
 }
 

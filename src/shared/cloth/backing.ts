@@ -1,0 +1,49 @@
+import { longer } from '../measure/inches.ts';
+import { count, given, inYards, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
+import type { Pattern } from '../pattern/schema.ts';
+import type { Quilt } from '../quilt/quilt.ts';
+import type { BackingNeed, BattingNeed } from './cloth.ts';
+import { widthsFor } from './join.ts';
+
+/** Backing and batting are asked for in whole inches. */
+const WHOLE_INCH = 1;
+
+/** The quilt and as much again beyond each side as the pattern says, in whole inches, up. */
+export function beyond(quilt: Quilt, { backing }: Pattern): TracedSize {
+  const extra = times(count(2, ''), given(backing.beyond, 'beyond each side'));
+  const side = (finished: Traced) => rounded(plus(finished, extra), WHOLE_INCH, 'up');
+  return { width: side(quilt.finished.width), height: side(quilt.finished.height) };
+}
+
+/**
+ * Backing: widths of cloth sewn side by side. Panels running down the quilt and panels running across it are both worked out
+ * and the way that takes less cloth is chosen; of equal ways the one with fewer panels, then panels running down. No
+ * squaring up is added: what reaches beyond the quilt is there to be squared.
+ */
+export function backingNeed(quilt: Quilt, pattern: Pattern): BackingNeed {
+  const { width, height } = beyond(quilt, pattern);
+  const down = panels(width, height, 'down', pattern);
+  const across = panels(height, width, 'across', pattern);
+  const more = down.cloth.value - across.cloth.value || down.panels.value - across.panels.value;
+  const { seams, panels: many, panelLength, cloth } = more > 0 ? across : down;
+  const yards = rounded(inYards(cloth), pattern.house.yardStep, 'up');
+  return { fabric: pattern.backing.fabric, width, height, panels: many, seams, panelLength, yards };
+}
+
+interface Panels {
+  readonly panels: Traced;
+  readonly seams: BackingNeed['seams'];
+  readonly panelLength: Traced;
+  readonly cloth: Traced;
+}
+
+function panels(reach: Traced, length: Traced, seams: 'across' | 'down', { house }: Pattern): Panels {
+  const one = !longer(reach.value, house.usableWidth);
+  const many = one ? count(1, 'panel') : widthsFor(reach, house);
+  return { panels: many, seams: one ? 'none' : seams, panelLength: length, cloth: one ? length : times(many, length) };
+}
+
+/** Batting: as large as the backing, in one piece. */
+export function battingNeed(quilt: Quilt, pattern: Pattern): BattingNeed {
+  return beyond(quilt, pattern);
+}

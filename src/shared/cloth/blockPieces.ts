@@ -1,0 +1,95 @@
+import { count, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import type { Cut } from '../piecing/method.ts';
+import type { SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import type { PieceLine, PieceUse } from './cloth.ts';
+import { cutKey, type FabricOf, fabricFor, type Letters } from './letters.ts';
+
+/** One cut of one unit in one size: what is cut for the whole quilt. */
+export interface UnitCut {
+  readonly block: string;
+  readonly sized: SizedUnit;
+  readonly cut: Cut;
+  readonly letter: string;
+  readonly fabric: string;
+}
+
+/** Every cut of every unit the quilt takes, in order. */
+export function unitCuts(blocks: readonly SizedBlock[], fabricOf: FabricOf, letters: Letters): readonly UnitCut[] {
+  return blocks.flatMap((block) =>
+    block.units
+      .filter((sized) => sized.needed > 0)
+      .flatMap((sized) =>
+        sized.plan.cuts.map((cut, index) => ({
+          block: block.id,
+          sized,
+          cut,
+          letter: letters[cutKey(block.id, sized.unit.key, index)] ?? '',
+          fabric: fabricFor(fabricOf, block.id, cut.role),
+        })),
+      ),
+  );
+}
+
+/** Batches made of a unit: whole ones, enough for the quilt. */
+export function batchesOf(sized: SizedUnit): Traced {
+  const needed = count(sized.needed, sized.plan.yield === 1 ? 'needed' : 'units');
+  if (sized.plan.yield === 1) return needed;
+  return rounded(over(needed, count(sized.plan.yield, 'at a time')), 1, 'up');
+}
+
+/** Pieces cut for one cut of a unit: so many a batch. */
+export function piecesOf({ sized, cut }: UnitCut): Traced {
+  const batches = batchesOf(sized);
+  return cut.count === 1 ? batches : times(batches, count(cut.count, sized.plan.yield === 1 ? 'in each' : 'each time'));
+}
+
+/** Of `pieces` cut, those the units needed do not use, in whole pieces. */
+export function spareOf({ sized, cut }: UnitCut, pieces: number): number {
+  return pieces - Math.ceil((sized.needed * cut.count) / sized.plan.yield - 1e-9);
+}
+
+const UNIT_WORDS: Readonly<Record<SizedUnit['unit']['kind'], string>> = {
+  plain: '',
+  log: '',
+  hst: 'half-square triangles',
+  geese: 'flying geese',
+  'four-patch': 'four-patches',
+  corners: 'stitch-and-flip corners',
+};
+
+export function useOf(of: UnitCut, pieces: number): PieceUse {
+  const unit = UNIT_WORDS[of.sized.unit.kind];
+  return {
+    block: of.block,
+    unit: of.sized.unit.key,
+    words: `Block ${of.block}, ${unit === '' ? '' : `${unit}, `}${of.cut.use}`,
+    patches: Math.round((of.sized.needed * of.cut.count * of.cut.patches) / of.sized.plan.yield),
+    count: pieces,
+  };
+}
+
+/** The lines of the chart for pieces cut by themselves, one for each letter. */
+export function blockLines(cuts: readonly UnitCut[]): readonly PieceLine[] {
+  const byLetter = new Map<string, UnitCut[]>();
+  for (const of of cuts) {
+    if (of.cut.stripSet !== undefined) continue;
+    byLetter.set(of.letter, [...(byLetter.get(of.letter) ?? []), of]);
+  }
+  return [...byLetter.values()].map(pieceLine);
+}
+
+function pieceLine(cuts: readonly UnitCut[]): PieceLine {
+  const [first, ...rest] = cuts as readonly [UnitCut, ...UnitCut[]];
+  const { width, height } = first.cut;
+  const lies = width.value >= height.value;
+  return {
+    letter: first.letter,
+    fabric: first.fabric,
+    width: lies ? width : height,
+    height: lies ? height : width,
+    count: rest.length === 0 ? piecesOf(first) : plus(piecesOf(first), ...rest.map(piecesOf)),
+    spare: cuts.reduce((sum, of) => sum + spareOf(of, piecesOf(of).value), 0),
+    use: cuts.map((of) => useOf(of, piecesOf(of).value)),
+    cutAs: 'piece',
+  };
+}

@@ -1,0 +1,33 @@
+import { given, inYards, named, plus, rounded } from '../measure/traced.ts';
+import type { Pattern } from '../pattern/schema.ts';
+import type { FabricNeed, PieceLine } from './cloth.ts';
+import { cuttingPlan } from './cuttingPlan.ts';
+import { BINDING_KEY } from './letters.ts';
+
+/**
+ * What a buyer needs of each fabric that is cut, in the pattern's order: one plan for all its uses in blocks, borders and
+ * binding. Yards are the plan's length and the squaring allowance, rounded up last. Backing is bought by itself.
+ */
+export function fabricNeeds(lines: readonly PieceLine[], pattern: Pattern): readonly FabricNeed[] {
+  const byFabric = new Map<string, PieceLine[]>(pattern.fabrics.map((fabric) => [fabric.id, []]));
+  for (const line of lines) byFabric.set(line.fabric, [...(byFabric.get(line.fabric) ?? []), line]);
+  return [...byFabric].filter(([, own]) => own.length > 0).map(([fabric, own]) => fabricNeed(fabric, own, pattern));
+}
+
+function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Pattern): FabricNeed {
+  const { house } = pattern;
+  const plan = cuttingPlan(fabric, lines, house);
+  const cloth = plus(named(plan.length, 'of strips'), given(house.squaring, 'squaring up'));
+  return { fabric, uses: usesOf(lines, pattern), plan, yards: rounded(inYards(cloth), house.yardStep, 'up') };
+}
+
+function usesOf(lines: readonly PieceLine[], pattern: Pattern): readonly string[] {
+  const words = lines
+    .flatMap((line) => line.use)
+    .map(({ block, unit }) => {
+      if (block !== null) return 'blocks';
+      if (unit === BINDING_KEY) return 'binding';
+      return (pattern.borders.find((border) => border.id === unit)?.name ?? unit).toLowerCase();
+    });
+  return [...new Set(words)];
+}

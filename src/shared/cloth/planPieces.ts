@@ -1,0 +1,49 @@
+import { longer } from '../measure/inches.ts';
+import { times } from '../measure/traced.ts';
+import type { House } from '../pattern/schema.ts';
+import type { PieceLine } from './cloth.ts';
+import { lastWidth, widthsFor } from './join.ts';
+import type { Kind } from './strips/kinds.ts';
+
+/** Equal pieces to be laid on the cloth, and the line of the chart they are for. */
+export interface LetteredKind extends Kind {
+  readonly letter: string;
+}
+
+/**
+ * What is really laid on the cloth for one line of the chart.
+ * - Pieces lie with the long side along the strip or, where that saves cloth, across it.
+ * - Strips for sets, for binding and for borders lie along the strip.
+ * - Joined border strips are whole widths of cloth and one shorter end.
+ * - A piece wider than the cloth both ways is pieced from panels as a backing is; a finding says so elsewhere.
+ */
+export function laidFor(line: PieceLine, house: House): readonly LetteredKind[] {
+  const { letter, width, height, count, cutAs, joined } = line;
+  const kind = (w: number, h: number, n: number, turns: boolean) => ({ letter, width: w, height: h, count: n, turns });
+  if (joined !== undefined) {
+    const reach = times(count, width);
+    return joinedKinds(joined.value, lastWidth(reach, joined, house), height.value, house, kind);
+  }
+  if (cutAs !== 'piece' && !longer(width.value, house.usableWidth))
+    return [kind(width.value, height.value, count.value, false)];
+  if (!longer(height.value, house.usableWidth)) return [kind(width.value, height.value, count.value, true)];
+  const panels = widthsFor(height, house);
+  const laid = joinedKinds(panels.value, lastWidth(height, panels, house), width.value, house, kind);
+  return laid.map((one) => ({ ...one, count: one.count * count.value }));
+}
+
+/** Whether pieces of this line are wider than the cloth whichever way they lie. */
+export function tooWide(line: PieceLine, house: House): boolean {
+  return line.joined === undefined && longer(line.height.value, house.usableWidth);
+}
+
+function joinedKinds(
+  widths: number,
+  last: number,
+  height: number,
+  house: House,
+  kind: (w: number, h: number, n: number, turns: boolean) => LetteredKind,
+): readonly LetteredKind[] {
+  const ends = kind(last, height, 1, false);
+  return widths > 1 ? [kind(house.usableWidth, height, widths - 1, false), ends] : [ends];
+}

@@ -1,0 +1,105 @@
+import type { Inches } from '../../measure/inches.ts';
+import { setAlone } from './alone.ts';
+import { bestFit } from './bestFit.ts';
+import { build } from './build.ts';
+import { generate } from './columns.ts';
+import { corrected } from './correct.ts';
+import { type Kind, type Lie, lengthOf, type Packed } from './kinds.ts';
+import { type Problem, problemOf } from './problem.ts';
+import { gathered, roundDown } from './rounding.ts';
+import { Search } from './search.ts';
+import { staircase } from './staircase.ts';
+import { nextSum } from './sums.ts';
+
+/** A plan of strips, and the proof of how short a plan can be. */
+export interface StripPlan {
+  /** Tallest first. The kinds of their pieces are indices into what was asked for. */
+  readonly strips: readonly Packed[];
+  readonly length: Inches;
+  /** No plan of strips across this cloth is shorter. */
+  readonly bound: Inches;
+  readonly proven: boolean;
+}
+
+/** Basic operations a live plan may spend: under a millisecond for most fabrics, and far less when a proof comes early. */
+const LIVE_EFFORT = 200_000;
+
+/** A problem this many times too large for the effort is only planned as by hand. */
+const TOO_LARGE = 50;
+
+/**
+ * Cuts pieces from strips across the cloth, in as little length as it can: each strip is as tall as its tallest piece, pieces
+ * stand side by side, lower ones are trimmed to height. Simple plans are tried first and the search ends as soon as a
+ * plan is as short as the bound. The same question always gets the same plan.
+ * @param width usable width of the cloth, inches
+ * @param effort basic operations that may be spent
+ * @throws RangeError when a piece is wider than the cloth however it lies
+ */
+export function planStrips(kinds: readonly Kind[], width: Inches, effort = LIVE_EFFORT): StripPlan {
+  const { alone, rest } = setAlone(kinds, width);
+  const set = lengthOf(alone);
+  const problem = problemOf(
+    rest.map((kind) => kinds[kind] as Kind),
+    width,
+  );
+  const search = new Search();
+  if (problem.kinds.length > 0) solve(problem, search, effort);
+  const own = search.strips.map((strip) => ({
+    ...strip,
+    laid: strip.laid.map(({ lie, count }) => ({ lie: { ...lie, kind: rest[lie.kind] as number }, count })),
+  }));
+  const strips = [...alone, ...own].sort((a, b) => b.height - a.height || b.times - a.times);
+  return { strips, length: set + search.length, bound: set + search.bound, proven: search.proven };
+}
+
+function solve(problem: Problem, search: Search, effort: number): void {
+  const heights = [...new Set(problem.lies.map((lie) => lie.height))];
+  const lowest = problem.liesOfKind.map((ways) => problem.lies[ways[0] as number] as Lie);
+  search.offer(bestFit(problem, lowest));
+  search.raise(nextSum(firstBound(problem), heights));
+  const large = problem.lies.length ** 2 * problem.grid.capacity > TOO_LARGE * effort;
+  if (search.proven || large) return;
+  const areas = problem.kinds.map((kind) => kind.width * kind.height);
+  search.offer(
+    build(
+      problem,
+      areas,
+      problem.kinds.map((kind) => kind.count),
+    ).strips,
+  );
+  if (!search.proven) deeper(search, problem, heights, areas, effort);
+}
+
+function firstBound(problem: Problem): Inches {
+  const area = problem.kinds.reduce((sum, kind) => sum + kind.width * kind.height * kind.count, 0);
+  const lies = problem.lies.map((lie, index) => ({ lie, width: problem.grid.loose[index] as number }));
+  return Math.max(area / problem.width, staircase(problem.kinds, lies, problem.grid.capacity));
+}
+
+/** Column generation for the bound, for what pieces are worth and for strips to round; then plans built by worth. */
+function deeper(
+  search: Search,
+  problem: Problem,
+  heights: readonly Inches[],
+  areas: readonly number[],
+  effort: number,
+): void {
+  const generated = generate(problem, effort / 2);
+  // A hair's breadth off, for what floating point may have added.
+  search.raise(nextSum(generated.bound * (1 - 1e-9), heights));
+  if (search.proven) return;
+  const worth = aboveNought(generated.worth, areas);
+  if (problem.grid.exact) {
+    for (const extra of [2, 0.5, 0]) search.offer(roundDown(problem, generated, worth, extra).strips);
+  }
+  corrected(problem, worth, areas, effort / 2, (strips) => {
+    search.offer(gathered(strips));
+    return search.proven;
+  });
+}
+
+/** A piece that costs nothing at the margin is still worth laying where there is room. */
+function aboveNought(worth: readonly number[], areas: readonly number[]): readonly number[] {
+  const little = (1e-6 * Math.max(...worth)) / Math.max(...areas);
+  return worth.map((price, kind) => Math.max(price, little * (areas[kind] ?? 0)));
+}
