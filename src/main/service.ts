@@ -35,6 +35,7 @@ export function makeService({ store, reader, publisher, host, version, report }:
     about: async () => ({ host, version, folder: store.folder, first: library.first() }),
     patterns: async () => store.patterns.cards(),
     openPattern: async (input) => library.openPattern(id(input)),
+    lookAtPattern: async (input) => library.lookAtPattern(id(input)),
     savePattern: async (input) => library.savePattern(take(inputs.savePattern, input, 'The pattern')),
     removePattern: async (input) => library.removePattern(id(input)),
     recipes: async (input) => library.recipes(take(inputs.recipes, input, 'The search')),

@@ -68,6 +68,7 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     }),
     patterns: async () => [...kept.values()].map(cardOf),
     openPattern: async (id) => found(kept.get(id)).pattern,
+    lookAtPattern: async (id) => found(kept.get(id)).pattern,
     savePattern: async ({ pattern, revision }) => {
       await hold;
       if (refusal !== null) throw new Refused(refusal);

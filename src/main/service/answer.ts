@@ -6,6 +6,7 @@ const CALLS: Readonly<Record<keyof Contract, true>> = {
   about: true,
   patterns: true,
   openPattern: true,
+  lookAtPattern: true,
   savePattern: true,
   removePattern: true,
   recipes: true,

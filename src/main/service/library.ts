@@ -14,6 +14,7 @@ type Revised = { readonly revision: number };
 export interface Library {
   first(): string;
   openPattern(id: string): Pattern;
+  lookAtPattern(id: string): Pattern;
   savePattern(request: { readonly pattern: Pattern; readonly revision: number | null }): Revised;
   removePattern(id: string): void;
   recipes(search: RecipeQuery): readonly RecipeCard[];
@@ -27,12 +28,11 @@ export function makeLibrary(store: Store, reader: Reader): Library {
   return {
     first: () => firstToOpen(store),
     openPattern(id) {
-      const kept = store.patterns.read(id);
-      if (kept === null) throw gone('pattern', id);
-      const pattern = sound(reader.pattern(kept.body));
+      const pattern = readPattern(store, reader, id);
       remember(store, id);
       return pattern;
     },
+    lookAtPattern: (id) => readPattern(store, reader, id),
     savePattern: (request) => savePattern(store, request),
     removePattern(id) {
       if (!store.patterns.remove(id)) throw gone('pattern', id);
@@ -50,6 +50,12 @@ export function makeLibrary(store: Store, reader: Reader): Library {
     },
     importFile: (file) => importFile(store, reader, file),
   };
+}
+
+function readPattern(store: Store, reader: Reader, id: string): Pattern {
+  const kept = store.patterns.read(id);
+  if (kept === null) throw gone('pattern', id);
+  return sound(reader.pattern(kept.body));
 }
 
 /** The last one open, or the demo, or the last changed; empty when no pattern is kept. */

@@ -37,6 +37,14 @@ describe('the pattern to open first', () => {
     expect(await first(serviceOn({ store: storeIn(folder) }))).toBe('slack-water');
   });
 
+  it('is not one that was only looked at', async () => {
+    const { service } = serviceOn();
+    await service.savePattern({ pattern: samplePattern(), revision: null });
+    await service.savePattern({ pattern: samplePattern({ id: 'neap' }), revision: null });
+    expect((await service.lookAtPattern('slack-water')).id).toBe('slack-water');
+    expect((await service.about()).first).toBe('neap');
+  });
+
   it('is another when the last one, or the demo, was removed', async () => {
     const served = serviceWithDemo();
     await served.service.savePattern({ pattern: samplePattern(), revision: null });
