@@ -1,4 +1,5 @@
-import { count, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import type { Inches } from '../measure/inches.ts';
+import { count, given, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { Cut, Method, MethodPlan, Scale } from '../piecing/method.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 
@@ -13,8 +14,8 @@ export interface MethodPrice {
   readonly pieces: Traced;
   /** Units made beyond those needed. */
   readonly spare: number;
-  /** Square inches of cloth in the pieces: what two ways of making one unit differ by. */
-  readonly area: number;
+  /** Length of cloth the pieces would fill with nothing left over: what two ways of making one unit differ by. */
+  readonly cloth: Traced;
 }
 
 /** One of the cut sizes, with how many the whole quilt takes. */
@@ -31,23 +32,32 @@ export function unitsNeeded(sized: SizedUnit, blocks: number): Traced {
 /**
  * Every way of making a unit and what it costs, the chosen one first.
  * @param scale the size's grid in inches, the seam and the ruler's step
+ * @param usableWidth of the cloth, inches
  */
-export function methodPrices(sized: SizedUnit, scale: Scale): readonly MethodPrice[] {
-  const chosen = priceOf(sized, sized.method, sized.plan, true);
-  return [chosen, ...sized.others.map((method) => priceOf(sized, method, method.plan(sized.unit, scale), false))];
+export function methodPrices(sized: SizedUnit, scale: Scale, usableWidth: Inches): readonly MethodPrice[] {
+  const price = (method: Method, plan: MethodPlan) => priceOf(sized, method, plan, usableWidth);
+  return [
+    price(sized.method, sized.plan),
+    ...sized.others.map((method) => price(method, method.plan(sized.unit, scale))),
+  ];
 }
 
-function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, chosen: boolean): MethodPrice {
+function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, usableWidth: Inches): MethodPrice {
   const batches = rounded(over(count(sized.needed, 'units'), count(plan.yield, 'from a batch')), 1, 'up');
   const cuts = plan.cuts.map((cut) => ({ cut, count: times(count(cut.count, 'for a batch'), batches) }));
   const [first, ...rest] = cuts.map((priced) => priced.count);
   return {
     method,
-    chosen,
+    chosen: method.id === sized.method.id,
     plan,
     cuts,
     pieces: first === undefined ? count(0, 'pieces') : plus(first, ...rest),
     spare: batches.value * plan.yield - sized.needed,
-    area: cuts.reduce((total, { cut, count: many }) => total + cut.width.value * cut.height.value * many.value, 0),
+    cloth: clothOf(cuts, usableWidth),
   };
+}
+
+function clothOf(cuts: readonly PricedCut[], usableWidth: Inches): Traced {
+  const area = cuts.reduce((total, { cut, count: many }) => total + cut.width.value * cut.height.value * many.value, 0);
+  return rounded(over(given(area, 'square inches of pieces'), count(usableWidth, 'usable width')), 0.125, 'near');
 }

@@ -1,0 +1,103 @@
+import { turnCells } from '../../shared/pattern/edits/index.ts';
+import { leavesOf } from '../../shared/piecing/tree.ts';
+import { readRow } from '../../shared/recipe/token.ts';
+import type { WorkedBlock } from '../../shared/studio/workedOut.ts';
+import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
+import type { Cell, Lattice } from '../parts/lattice/lattice.ts';
+import { turnOfKey, turnWords } from '../parts/turning/turnWords.ts';
+import { useAct, useSelection } from '../state/hooks.tsx';
+import styles from './block.module.css';
+import { cellLattice, unitAt } from './grid.ts';
+import type { ShownBlock } from './useShownBlock.ts';
+
+interface OverlayProps {
+  readonly shown: ShownBlock;
+  readonly block: WorkedBlock;
+  /** Finished inches of a grid unit. */
+  readonly grid: number;
+}
+
+/** What lies over the block's picture: cells to pick in a grid, units to pick in any other, and what is picked. */
+export function BlockOverlay(props: OverlayProps) {
+  const { shown, block, grid } = props;
+  const lattice = cellLattice(shown, block, grid);
+  return (
+    <>
+      <PickedUnit {...props} />
+      {lattice === null ? <UnitHits {...props} /> : <Cells {...props} lattice={lattice} />}
+    </>
+  );
+}
+
+function Cells({ shown, block, grid, lattice }: OverlayProps & { readonly lattice: Lattice }) {
+  const [selection, select] = useSelection();
+  const act = useAct();
+  const { choice, recipe } = shown;
+  const picked = selection.kind === 'cells' && selection.block === choice.id ? selection.cells : [];
+  const { width, height } = block.piecing.drawing;
+  const pick = (cells: readonly Cell[]) =>
+    select(cells.length === 0 ? { kind: 'block', block: choice.id } : { kind: 'cells', block: choice.id, cells });
+  const key = (pressed: string) => {
+    const by = turnOfKey(pressed);
+    if (by === null || picked.length === 0) return false;
+    act(turnCells, { recipe: choice.recipe, cells: picked, by });
+    return true;
+  };
+  return (
+    <LatticePicker
+      lattice={lattice}
+      width={width * grid}
+      height={height * grid}
+      label={`Units of block ${choice.id}: arrow keys move, R turns, M mirrors`}
+      describe={(cell) => cellWords(recipe, cell)}
+      picked={picked}
+      onPick={pick}
+      onKey={key}
+    />
+  );
+}
+
+function cellWords(recipe: ShownBlock['recipe'], { column, row }: Cell): string {
+  const place = `row ${row + 1}, column ${column + 1}`;
+  if (recipe?.body.kind !== 'grid') return place;
+  const entry = readRow(recipe.body.layout[row] ?? '')[column];
+  if (entry === undefined || typeof entry === 'string') return place;
+  return [entry.name, place, turnWords(entry.turn)].filter((part) => part !== '').join(', ');
+}
+
+/** A click takes the unit under it; the list of units gives the same choice to the keyboard. */
+function UnitHits({ shown, block, grid }: OverlayProps) {
+  const [, select] = useSelection();
+  const { width } = block.piecing.drawing;
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: a second way to what the list of units offers
+    // biome-ignore lint/a11y/useKeyWithClickEvents: as above
+    <div
+      className={styles.hits}
+      onClick={(event) => {
+        const box = event.currentTarget.getBoundingClientRect();
+        const scale = (width * grid) / box.width;
+        const unit = unitAt(
+          { x: (event.clientX - box.left) * scale, y: (event.clientY - box.top) * scale },
+          block,
+          grid,
+        );
+        if (unit !== null) select({ kind: 'unit', block: shown.choice.id, unit });
+      }}
+    />
+  );
+}
+
+function PickedUnit({ shown, block }: OverlayProps) {
+  const [selection] = useSelection();
+  const { width, height } = block.piecing.drawing;
+  if (selection.kind !== 'unit' || selection.block !== shown.choice.id) return null;
+  const leaves = leavesOf(block.piecing.root).filter(({ unit }) => unit === selection.unit);
+  return (
+    <svg className={styles.marked} viewBox={`0 0 ${width} ${height}`} aria-hidden="true" focusable="false">
+      {leaves.map(({ box }) => (
+        <rect key={`${box.x} ${box.y}`} {...box} vectorEffect="non-scaling-stroke" />
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,35 @@
+import { inchesText } from '../../shared/measure/fraction.ts';
+import type { BlockChoice } from '../../shared/pattern/schema.ts';
+import { Why } from '../parts/Why.tsx';
+import { useWorked } from '../state/hooks.tsx';
+import styles from './block.module.css';
+
+/** What the block measures, and how many there are, in every size. */
+export function BlockSizes({ choice }: { readonly choice: BlockChoice }) {
+  const sizes = useWorked()?.sizes ?? [];
+  return (
+    <table className={styles.table}>
+      <thead>
+        <tr>
+          <th scope="col">Size</th>
+          <th scope="col">Finished</th>
+          <th scope="col">Unfinished</th>
+          <th scope="col">Blocks</th>
+        </tr>
+      </thead>
+      <tbody>
+        {sizes.map(({ size, quilt, blocks }) => {
+          const sized = blocks.find(({ id }) => id === choice.id);
+          return (
+            <tr key={size.id}>
+              <th scope="row">{size.name}</th>
+              <td>{inchesText(quilt.block.width)}</td>
+              <td>{sized === undefined ? '' : <Why traced={sized.unfinished.width} />}</td>
+              <td>{sized?.count ?? 'none'}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

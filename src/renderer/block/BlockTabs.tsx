@@ -1,0 +1,36 @@
+import { inchesText } from '../../shared/measure/fraction.ts';
+import { Choice } from '../parts/Choice.tsx';
+import { Why } from '../parts/Why.tsx';
+import { usePattern, useSelection } from '../state/hooks.tsx';
+import styles from './block.module.css';
+import type { ShownBlock } from './useShownBlock.ts';
+
+/** Which block is looked at, and what it measures in the current size. */
+export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
+  const { blocks } = usePattern();
+  const [, select] = useSelection();
+  const { choice, sized, size } = shown;
+  return (
+    <header className={styles.head}>
+      {blocks.length > 1 ? (
+        <Choice
+          label="Block"
+          bare
+          value={choice.id}
+          options={blocks.map(({ id, name }) => ({ id, says: `${id}  ${name}` }))}
+          onChange={(block) => select({ kind: 'block', block })}
+        />
+      ) : (
+        <h2>
+          {choice.id} {choice.name}
+        </h2>
+      )}
+      {sized === undefined || size === null ? null : (
+        <p className={styles.facts}>
+          In {size.size.name}: {inchesText(size.quilt.block.width)} finished, <Why traced={sized.unfinished.width} />{' '}
+          unfinished, {sized.count} in the quilt
+        </p>
+      )}
+    </header>
+  );
+}

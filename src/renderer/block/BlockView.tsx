@@ -1,0 +1,63 @@
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { FindingLine } from '../parts/FindingLine.tsx';
+import { usePattern, useWorked } from '../state/hooks.tsx';
+import { BlockPicture } from './BlockPicture.tsx';
+import { BlockSidePanel } from './BlockSidePanel.tsx';
+import { BlockTabs } from './BlockTabs.tsx';
+import styles from './block.module.css';
+import { UnitList } from './UnitList.tsx';
+import { type ShownBlock, useShownBlock } from './useShownBlock.ts';
+
+/** One block of the pattern: the whole, its units, how each is made, and the recipe behind it. */
+export default function BlockView() {
+  const shown = useShownBlock();
+  return (
+    <div className={styles.view}>
+      <BlockTabs shown={shown} />
+      <Block shown={shown} />
+      <BlockSidePanel shown={shown} />
+    </div>
+  );
+}
+
+function Block({ shown }: { readonly shown: ShownBlock }) {
+  const worked = useWorked();
+  if (worked === null) return null;
+  if (shown.worked === undefined) return <Undrawn shown={shown} />;
+  return (
+    <div className={styles.cloth}>
+      <BlockPicture shown={shown} block={shown.worked} />
+      {shown.sized === undefined ? (
+        <Unused shown={shown} />
+      ) : (
+        <UnitList shown={shown} block={shown.worked} sized={shown.sized} />
+      )}
+    </div>
+  );
+}
+
+function Undrawn({ shown }: { readonly shown: ShownBlock }) {
+  const pattern = usePattern();
+  const findings = useWorked()?.findings ?? [];
+  const at = pattern.blocks.indexOf(shown.choice);
+  const recipe = pattern.recipes.findIndex(({ id }) => id === shown.choice.recipe);
+  const own = findings.filter(
+    ({ where }) => where.path.startsWith(`blocks[${at}]`) || where.path.startsWith(`recipes[${recipe}]`),
+  );
+  return (
+    <EmptyState title={`Block ${shown.choice.id} cannot be drawn yet`}>
+      {own.map((finding) => (
+        <FindingLine key={finding.what} finding={finding} />
+      ))}
+    </EmptyState>
+  );
+}
+
+function Unused({ shown }: { readonly shown: ShownBlock }) {
+  const name = shown.size === null ? 'No size that can be laid out' : shown.size.size.name;
+  return (
+    <EmptyState title={`${name} has no block ${shown.choice.id}`}>
+      <p>Put it into the motif in the Quilt view, and its units and cut sizes stand here.</p>
+    </EmptyState>
+  );
+}

@@ -1,0 +1,38 @@
+import type { Traced } from '../../shared/measure/traced.ts';
+import type { Cut } from '../../shared/piecing/method.ts';
+import { FabricSwatch } from '../parts/FabricSwatch.tsx';
+import { Why } from '../parts/Why.tsx';
+import { usePattern } from '../state/hooks.tsx';
+import styles from './block.module.css';
+
+interface CutLinesProps {
+  readonly cuts: readonly Cut[];
+  readonly fabricOf: Readonly<Record<string, string>>;
+  /** How many in all, one for each cut; left out, how many for one batch. */
+  readonly counts?: readonly Traced[];
+}
+
+/** What is cut, one line for each size: how many, which cloth, how large. */
+export function CutLines({ cuts, fabricOf, counts }: CutLinesProps) {
+  const { fabrics } = usePattern();
+  return (
+    <ul className={styles.cutLines}>
+      {cuts.map((cut, i) => {
+        const fabric = fabrics.find(({ id }) => id === fabricOf[cut.role]);
+        const many = counts?.[i];
+        return (
+          <li key={`${cut.use} ${cut.role} ${cut.width.value} ${cut.height.value}`} className={styles.cutLine}>
+            <span className={styles.many}>{many === undefined ? cut.count : <Why traced={many} />}</span>
+            {fabric === undefined ? null : <FabricSwatch colour={fabric.colour} name={fabric.name} bare />}
+            <span>
+              <Why traced={cut.width} />
+              {' × '}
+              <Why traced={cut.height} /> <span className="quiet">{cut.use}</span>
+              {fabric === undefined ? null : <span className="heard">, {fabric.name}</span>}
+            </span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

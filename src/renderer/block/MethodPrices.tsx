@@ -1,0 +1,71 @@
+import { Radio, RadioGroup } from 'react-aria-components';
+import { setMethod } from '../../shared/pattern/edits/index.ts';
+import { type MethodPrice, methodPrices } from '../../shared/studio/methodPrices.ts';
+import type { SizedUnit, WorkedBlock } from '../../shared/studio/workedOut.ts';
+import { Button } from '../parts/Button.tsx';
+import { Why } from '../parts/Why.tsx';
+import { useAct, usePattern } from '../state/hooks.tsx';
+import styles from './block.module.css';
+import { CutLines } from './CutLines.tsx';
+import type { ShownBlock } from './useShownBlock.ts';
+
+interface MethodPricesProps {
+  readonly shown: ShownBlock;
+  readonly block: WorkedBlock;
+  readonly made: SizedUnit;
+  readonly grid: number;
+}
+
+/** Every way of making a unit, with what it asks for the whole quilt in this size. */
+export function MethodPrices({ shown, block, made, grid }: MethodPricesProps) {
+  const { house } = usePattern();
+  const act = useAct();
+  const { choice } = shown;
+  const { unit } = made;
+  const scale = { grid, seam: house.seam, step: house.step };
+  // One order whichever is chosen, so that a choice never moves under the hand.
+  const prices = methodPrices(made, scale, house.usableWidth).toSorted((a, b) =>
+    a.method.name.localeCompare(b.method.name, 'en'),
+  );
+  const own = choice.methods[unit.key] !== undefined;
+  return (
+    <>
+      <RadioGroup
+        className={styles.methods ?? ''}
+        aria-label="Way of making this unit"
+        value={made.method.id}
+        onChange={(method) => act(setMethod, { block: choice.id, of: unit.key, method })}
+      >
+        {prices.map((price) => (
+          <div key={price.method.id} className={styles.price}>
+            <Radio value={price.method.id} className={styles.radio ?? ''}>
+              {price.method.name}
+            </Radio>
+            <Price price={price} fabricOf={block.fabricOf} />
+          </div>
+        ))}
+      </RadioGroup>
+      {own ? (
+        <Button tone="bare" small onPress={() => act(setMethod, { block: choice.id, of: unit.key, method: null })}>
+          Leave it to the house’s way
+        </Button>
+      ) : null}
+    </>
+  );
+}
+
+function Price({ price, fabricOf }: { readonly price: MethodPrice; readonly fabricOf: WorkedBlock['fabricOf'] }) {
+  const { cuts, spare, plan, cloth } = price;
+  return (
+    <div className={styles.priceLines}>
+      <CutLines cuts={cuts.map(({ cut }) => cut)} fabricOf={fabricOf} counts={cuts.map(({ count }) => count)} />
+      <p className={styles.priceSums}>
+        {plan.yield === 1 ? 'One at a time' : `${plan.yield} at a time`}
+        {', '}
+        {spare === 0 ? 'none to spare' : `${spare} to spare`}
+        {', '}
+        <Why traced={cloth} /> of cloth
+      </p>
+    </div>
+  );
+}

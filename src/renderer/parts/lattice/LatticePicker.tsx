@@ -1,0 +1,89 @@
+import { useId } from 'react';
+import type { Box } from '../../../shared/drawing/turn.ts';
+import styles from './lattice.module.css';
+import { type Cell, cellBox, columnsOf, hasCell, rowsOf, sameCell } from './lattice.ts';
+import type { Picking } from './picking.ts';
+import { useDrawnBox } from './useDrawnBox.ts';
+import { useKeys } from './useKeys.ts';
+import './lattice.css';
+
+interface LatticePickerProps extends Picking {
+  /** What this is, for those who listen: "Blocks of the quilt". */
+  readonly label: string;
+  /** What stands in a cell: "Block A, turned a quarter". */
+  readonly describe: (cell: Cell) => string;
+}
+
+/** Lies over a picture and lets its cells be picked: by click, by drawing a box, and by the arrow keys. */
+export function LatticePicker(props: LatticePickerProps) {
+  const { lattice, width, height, label, picked } = props;
+  const id = useId();
+  const { cursor, keyDown, setAnchor } = useKeys(props);
+  const { drawn, handlers } = useDrawnBox(props, setAnchor);
+  const shown = hasCell(picked, cursor) ? picked : [...picked, cursor];
+  const rows = [...new Set(shown.map(({ row }) => row))].sort((a, b) => a - b);
+  const cellId = (cell: Cell) => `${id}-${cell.column}-${cell.row}`;
+
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a table cannot lie over a picture with most of its cells left out
+    <div
+      className={styles.lattice}
+      role="grid"
+      tabIndex={0}
+      aria-label={label}
+      aria-multiselectable="true"
+      aria-rowcount={rowsOf(lattice)}
+      aria-colcount={columnsOf(lattice)}
+      aria-activedescendant={cellId(cursor)}
+      onKeyDown={keyDown}
+      {...handlers}
+    >
+      {rows.map((row) => (
+        // biome-ignore lint/a11y/useSemanticElements: as above
+        // biome-ignore lint/a11y/useFocusableInteractive: the grid holds the focus for its cells
+        <div key={row} role="row" aria-rowindex={row + 1} className={styles.row}>
+          {shown
+            .filter((cell) => cell.row === row)
+            .map((cell) => (
+              <LatticeCell key={cellId(cell)} id={cellId(cell)} cell={cell} cursor={cursor} {...props} />
+            ))}
+        </div>
+      ))}
+      {drawn !== null && <div className={styles.drawn} style={percent(drawn, width, height)} />}
+    </div>
+  );
+}
+
+interface LatticeCellProps extends LatticePickerProps {
+  readonly id: string;
+  readonly cell: Cell;
+  readonly cursor: Cell;
+}
+
+function LatticeCell({ id, cell, cursor, lattice, width, height, picked, describe }: LatticeCellProps) {
+  const selected = hasCell(picked, cell);
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: as above
+    // biome-ignore lint/a11y/useFocusableInteractive: the grid holds the focus for its cells
+    <div
+      id={id}
+      role="gridcell"
+      aria-selected={selected}
+      aria-colindex={cell.column + 1}
+      aria-label={describe(cell)}
+      className={styles.cell}
+      data-cursor={sameCell(cell, cursor) || undefined}
+      style={percent(cellBox(lattice, cell), width, height)}
+    />
+  );
+}
+
+function percent(box: Box, width: number, height: number) {
+  const of = (part: number, whole: number) => `${(100 * part) / whole}%`;
+  return {
+    left: of(box.x, width),
+    top: of(box.y, height),
+    width: of(box.width, width),
+    height: of(box.height, height),
+  };
+}

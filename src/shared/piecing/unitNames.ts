@@ -1,0 +1,16 @@
+import type { Unit } from './piecing.ts';
+
+const NAMES: Readonly<Record<Unit['kind'], string>> = {
+  plain: 'Plain',
+  log: 'Log',
+  hst: 'Half-square triangle',
+  geese: 'Flying geese',
+  'four-patch': 'Four-patch',
+  corners: 'Stitch-and-flip corners',
+};
+
+/** What the trade calls a unit: "Flying geese", "Plain square". */
+export function unitName(unit: Unit): string {
+  if (unit.kind !== 'plain') return NAMES[unit.kind];
+  return unit.width === unit.height ? 'Plain square' : 'Plain rectangle';
+}
