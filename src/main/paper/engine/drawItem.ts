@@ -1,0 +1,55 @@
+import { baselineOf } from '../type.ts';
+import { drawFigure } from './drawFigure.ts';
+import type { Item, RuleItem, ShapeItem, TextItem } from './items.ts';
+import type { PdfDocument } from './library.ts';
+import { writeText } from './writeText.ts';
+
+/** Draws an item with the frame's corner at `left` and its piece's top at `top`, both from the page's corner. */
+export function drawItem(document: PdfDocument, item: Item, left: number, top: number): void {
+  switch (item.kind) {
+    case 'text':
+      drawText(document, item, left, top);
+      return;
+    case 'fill':
+      document
+        .fillColor(item.colour)
+        .rect(left + item.x, top + item.y, item.width, item.height)
+        .fill();
+      return;
+    case 'rule':
+      drawRule(document, item, left, top);
+      return;
+    case 'shape':
+      drawShape(document, item, left, top);
+      return;
+    case 'figure':
+      drawFigure(document, item, left + item.x, top + item.y);
+      return;
+  }
+}
+
+function drawText(document: PdfDocument, item: TextItem, left: number, top: number): void {
+  const text = item.text.trimEnd();
+  if (text === '') return;
+  writeText(document, item, text, left + item.x, top + item.y + baselineOf(item));
+}
+
+function drawRule(document: PdfDocument, item: RuleItem, left: number, top: number): void {
+  document.lineWidth(item.weight).strokeColor(item.colour);
+  if (item.stitch) document.lineCap('round').dash(item.stitch[0], { space: item.stitch[1] });
+  else document.lineCap('butt').undash();
+  document
+    .moveTo(left + item.x, top + item.y)
+    .lineTo(left + item.toX, top + item.toY)
+    .stroke();
+  if (item.stitch) document.undash().lineCap('butt');
+}
+
+function drawShape(document: PdfDocument, item: ShapeItem, left: number, top: number): void {
+  document.lineWidth(item.weight).strokeColor(item.colour).lineJoin('miter').undash();
+  item.points.forEach(([x, y], index) => {
+    if (index === 0) document.moveTo(left + x, top + y);
+    else document.lineTo(left + x, top + y);
+  });
+  document.closePath().stroke();
+}

@@ -1,0 +1,104 @@
+import type { Block, Book, ChartRow, Step, Words } from '../../shared/writing/book.ts';
+import { extent, type Item } from './engine/items.ts';
+import type { Content } from './pieces/piece.ts';
+import type { Sheet } from './sheet.ts';
+import { plainText } from './words.ts';
+
+/** Printers at home leave about this much of the edge bare, points. */
+const UNPRINTABLE = 18;
+const PART = '\n';
+
+/** What was put on pages, as it was put there. */
+export class Drawn {
+  readonly #parts: string[] = [];
+
+  /**
+   * Notes a part that was just drawn.
+   * @throws Error when some of it lies outside what a printer can print
+   */
+  record(part: Content, sheet: Sheet, y: number): void {
+    for (const item of part.items) keepInside(item, sheet, y);
+    const text = bare(part.items.map((item) => (item.kind === 'text' ? item.text : '')).join(''));
+    if (text !== '') this.#parts.push((part.goesOn ? '' : PART) + text);
+  }
+
+  /** Everything that was drawn, in order, without spaces. */
+  text(): string {
+    return this.#parts.join('') + PART;
+  }
+}
+
+function keepInside(item: Item, sheet: Sheet, y: number): void {
+  const bottom = sheet.top + y + extent(item).bottom;
+  const left = sheet.left + ('x' in item ? item.x : 0);
+  const right = item.kind === 'text' ? left + item.width : item.kind === 'figure' ? left + item.width : left;
+  const fits = left >= UNPRINTABLE && right <= sheet.width - UNPRINTABLE && bottom <= sheet.height - UNPRINTABLE;
+  if (!fits)
+    throw new Error(
+      `A part of the book would be printed over the edge: ${item.kind === 'text' ? item.text : item.kind}`,
+    );
+}
+
+/**
+ * Looks whether everything in the book was drawn, in order: every paragraph, step and row of a chart.
+ * @throws Error naming the first that is missing
+ */
+export function assertWhole(book: Book, drawn: Drawn): void {
+  const text = drawn.text();
+  let from = 0;
+  for (const wanted of book.sections.flatMap((section) => section.blocks.flatMap(textsOf))) {
+    const found = text.indexOf(bare(wanted), from);
+    if (found < 0) throw new Error(`The PDF lacks a part of the book: “${wanted.replaceAll(PART, ' | ')}”`);
+    from = found;
+  }
+}
+
+/** White space and marks for line breaking do not count, nor how an accent is spelled. */
+function bare(text: string): string {
+  return text
+    .normalize('NFC')
+    .replace(/\n/gu, '\u0000')
+    .replace(/[\s\u2060\u200b\ufeff\u00ad]/gu, '')
+    .replaceAll('\u0000', PART);
+}
+
+function textsOf(block: Block): string[] {
+  switch (block.kind) {
+    case 'cover':
+      return [...block.sizes.map((size) => size.name), ...block.skills];
+    case 'heading':
+      return [block.text];
+    case 'words':
+      return [line(block.text)];
+    case 'list':
+      return block.items.map(line);
+    case 'caution':
+      return [block.title, ...block.items.map(line)];
+    case 'chart':
+      return block.chart.rows.flatMap(rowTexts);
+    case 'steps':
+      return block.steps.flatMap(stepTexts);
+    case 'figures':
+      return block.figures.map((figure) => line(figure.caption ?? []));
+    case 'whole-page-figure':
+      return [line(block.caption)];
+    case 'test-square':
+      return [];
+  }
+}
+
+function line(words: Words): string {
+  return plainText(words).replaceAll('\n', ' ');
+}
+
+/** A row is looked for whole, its cells one after the other; a group's cells stand in one line. */
+function rowTexts(row: ChartRow): string[] {
+  const cells = row.cells.map(line).filter((cell) => cell.trim() !== '');
+  return row.group === undefined ? [PART + cells.join(PART) + PART] : cells;
+}
+
+function stepTexts(step: Step): string[] {
+  const counts =
+    step.perSize?.values.map(({ size, value }) => `${size}${plainText([{ field: value, show: 'count' }])}`) ?? [];
+  return [...step.words.map(line), ...counts, ...step.figures.map((figure) => line(figure.caption ?? []))];
+}

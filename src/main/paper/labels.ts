@@ -1,0 +1,12 @@
+/** The few words the page adds of its own to a book in English. */
+export const LABELS = {
+  page: (page: number, pages: number): string => `${page} of ${pages}`,
+  draft: 'Draft – does not fit yet, not for sale',
+  continued: 'continued',
+  sizes: 'Sizes',
+  skills: 'Skills',
+  cover: 'Cover',
+  by: 'Designed by',
+  testSquare: (side: string): string =>
+    `Printed at its actual size (100 %, no fitting to the page), each side of this square measures ${side}. Measure it before you cut.`,
+} as const;

@@ -1,0 +1,53 @@
+import type { Block, Section } from '../../../shared/writing/book.ts';
+import type { Desk } from '../desk.ts';
+import { caution } from './caution.ts';
+import { chart } from './chart.ts';
+import { cover } from './cover.ts';
+import { figureRows, wholePageFigure } from './figurePieces.ts';
+import type { Piece } from './piece.ts';
+import { steps } from './steps.ts';
+import { testSquare } from './testSquare.ts';
+import { heading, list, paragraph, sectionTitle } from './text.ts';
+
+/** The pieces of a section: its title, then its blocks. A cover needs no title above it. */
+export function sectionPieces(desk: Desk, section: Section): Piece[] {
+  const covered = section.blocks.some((block) => block.kind === 'cover');
+  const title = covered || section.title === '' ? [] : [sectionTitle(desk, section.title, section.newPage)];
+  const blocks = section.blocks.flatMap((block, index) => {
+    const pieces = blockPieces(desk, block);
+    return introduces(section.blocks, index) ? pieces.map((piece) => ({ ...piece, keepWithNext: true })) : pieces;
+  });
+  return [...title, ...blocks];
+}
+
+/** Words under a title or heading that lead up to a chart, steps or figures stay with them. */
+function introduces(blocks: readonly Block[], index: number): boolean {
+  const [before, here, after] = [blocks[index - 1], blocks[index], blocks[index + 1]];
+  const opens = before === undefined || before.kind === 'heading';
+  return opens && here?.kind === 'words' && after !== undefined && after.kind !== 'words';
+}
+
+function blockPieces(desk: Desk, block: Block): Piece[] {
+  switch (block.kind) {
+    case 'cover':
+      return [cover(desk, block)];
+    case 'heading':
+      return [heading(desk, block.text)];
+    case 'words':
+      return [paragraph(desk, block.text, block.tone)];
+    case 'list':
+      return list(desk, block.items);
+    case 'chart':
+      return chart(desk, block.chart);
+    case 'steps':
+      return steps(desk, block.steps, block.firstNumber);
+    case 'figures':
+      return figureRows(desk, block.figures, block.sameScale);
+    case 'caution':
+      return [caution(desk, block.title, block.items)];
+    case 'whole-page-figure':
+      return [wholePageFigure(desk, block.figure, block.caption)];
+    case 'test-square':
+      return [testSquare(desk, block.side)];
+  }
+}

@@ -1,0 +1,103 @@
+import type { Chart, ChartRow } from '../../../shared/writing/book.ts';
+import { type Desk, setRuns, setWords } from '../desk.ts';
+import type { Align } from '../engine/setText.ts';
+import { TYPE } from '../type.ts';
+import { type Column, columnsOf } from './chartColumns.ts';
+import { groupRow } from './chartGroup.ts';
+import { bottomOf, type Content, type Holder, movedContent, type Piece } from './piece.ts';
+
+const PAD = 2.75;
+const HEAD_PAD = 4;
+const TITLE_GAP = 6;
+/** The tone hangs over the columns so that the letters stand on the grid. */
+const OVERHANG = 6;
+const TONED = 3;
+
+/** A chart across the full width: its head is repeated on every page it runs over, a row is never parted. */
+export function chart(desk: Desk, data: Chart): Piece[] {
+  const holder: Holder = { tag: 'Table' };
+  const { columns, size } = columnsOf(desk, data);
+  const head = headRow(desk, columns, holder);
+  const pieces: Piece[] = [
+    ...titlePiece(desk, data),
+    { ...head, before: data.title === undefined ? 12 : 0, keepWithNext: true },
+  ];
+  let group: Piece | null = null;
+  let inGroup = 0;
+  data.rows.forEach((row, index) => {
+    const again = group === null ? [head] : [head, group];
+    if (row.group !== undefined) {
+      const first = data.rows[index - 1] === undefined;
+      pieces.push({ ...groupRow(desk, row, first, false), holder, again: [head], keepWithNext: true });
+      group = groupRow(desk, row, true, true);
+      inGroup = 0;
+      return;
+    }
+    inGroup += 1;
+    const keepWithNext = keptWithNext(data.rows, index, inGroup);
+    pieces.push({ ...bodyRow(desk, columns, row, size, inGroup % TONED === 0), holder, again, keepWithNext });
+  });
+  return pieces;
+}
+
+/** The first row of a group stays with the second, the last but one with the last: no row stands alone. */
+function keptWithNext(rows: readonly ChartRow[], index: number, inGroup: number): boolean {
+  const next = rows[index + 1];
+  if (next === undefined || next.group !== undefined) return false;
+  const afterNext = rows[index + 2];
+  return inGroup === 1 || afterNext === undefined || afterNext.group !== undefined;
+}
+
+function titlePiece(desk: Desk, data: Chart): Piece[] {
+  if (data.title === undefined) return [];
+  const box = setRuns(desk, [{ text: data.title, style: TYPE.chartTitle }], desk.sheet.frameWidth);
+  return [
+    {
+      height: box.height + TITLE_GAP,
+      before: 18,
+      content: [{ tag: 'H3', items: box.items }],
+      decor: [],
+      keepWithNext: true,
+    },
+  ];
+}
+
+function headRow(desk: Desk, columns: readonly Column[], holder: Holder): Piece {
+  const boxes = columns.map((column) =>
+    setRuns(desk, [{ text: column.title, style: TYPE.chartHead }], column.width, column.align),
+  );
+  const base = Math.max(...boxes.map((box) => box.height));
+  const cells = boxes.map((box, i): Content => {
+    const cell: Content = { tag: 'TH', scope: 'Column', items: box.items };
+    return movedContent(cell, columns[i]?.x ?? 0, base - box.height);
+  });
+  const y = base + HEAD_PAD;
+  const rule = {
+    kind: 'rule',
+    x: 0,
+    y,
+    toX: desk.sheet.frameWidth,
+    toY: y,
+    weight: 0.8,
+    colour: desk.palette.rule,
+  } as const;
+  return { height: y + 2, before: 0, content: [{ tag: 'TR', items: [], inside: cells }], decor: [rule], holder };
+}
+
+function bodyRow(desk: Desk, columns: readonly Column[], row: ChartRow, size: number, toned: boolean): Piece {
+  const style = { ...TYPE.chart, size, leading: (TYPE.chart.leading * size) / TYPE.chart.size };
+  const cells = columns.map((column, i): Content => {
+    const box = setWords(desk, row.cells[i] ?? [], style, column.width, column.align satisfies Align);
+    return movedContent({ tag: 'TD', items: box.items }, column.x, PAD);
+  });
+  const height = Math.max(bottomOf(cells), style.leading + PAD) + PAD;
+  const tone = {
+    kind: 'fill',
+    x: -OVERHANG,
+    y: 0,
+    width: desk.sheet.frameWidth + 2 * OVERHANG,
+    height,
+    colour: desk.palette.tone,
+  } as const;
+  return { height, before: 0, content: [{ tag: 'TR', items: [], inside: cells }], decor: toned ? [tone] : [] };
+}

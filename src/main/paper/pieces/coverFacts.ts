@@ -1,0 +1,53 @@
+import { sizeText } from '../../../shared/measure/fraction.ts';
+import type { Block, CoverSize } from '../../../shared/writing/book.ts';
+import { type Desk, setRuns } from '../desk.ts';
+import { widthOf } from '../engine/setText.ts';
+import { LABELS } from '../labels.ts';
+import { TYPE } from '../type.ts';
+import { type Content, movedContent } from './piece.ts';
+
+type CoverBlock = Extract<Block, { kind: 'cover' }>;
+
+const COLUMN_GAP = 28;
+const NAME_GAP = 16;
+const UNDER_LABEL = 2;
+/** Names of sizes take no more of their column than this. */
+const NAME_SHARE = 0.62;
+
+/** Sizes on the left, each with what it finishes to; skills on the right. */
+export function coverFacts(desk: Desk, block: CoverBlock, width: number): Content[] {
+  const half = (width - COLUMN_GAP) / 2;
+  const skills = skillFacts(desk, block.skills, half).map((part) => movedContent(part, half + COLUMN_GAP, 0));
+  return [...sizeFacts(desk, block.sizes, half), ...skills];
+}
+
+function sizeFacts(desk: Desk, sizes: readonly CoverSize[], width: number): Content[] {
+  const label = setRuns(desk, [{ text: LABELS.sizes, style: TYPE.label }], width);
+  const names = sizes.map((size) => widthOf(desk.document, size.name, TYPE.chartGroup) + 0.01);
+  const column = Math.min(Math.max(0, ...names), width * NAME_SHARE);
+  let y = label.height + UNDER_LABEL;
+  const lines = sizes.map((size) => {
+    const name = setRuns(desk, [{ text: size.name, style: TYPE.chartGroup }], column);
+    const text = sizeText(size.width.value, size.height.value);
+    const finished = setRuns(desk, [{ text, style: TYPE.chart, whole: true }], width - column - NAME_GAP);
+    const beside = finished.items.map((item) => ({ ...item, x: item.x + column + NAME_GAP }));
+    const line = movedContent({ tag: 'P', items: [...name.items, ...beside] }, 0, y);
+    y += Math.max(name.height, finished.height);
+    return line;
+  });
+  return [{ tag: 'P', items: label.items }, ...lines];
+}
+
+function skillFacts(desk: Desk, skills: readonly string[], width: number): Content[] {
+  if (skills.length === 0) return [];
+  const label = setRuns(desk, [{ text: LABELS.skills, style: TYPE.label }], width);
+  const runs = skills.flatMap((skill, i) => [
+    ...(i === 0 ? [] : [{ text: ' · ', style: TYPE.chart }]),
+    { text: skill, style: TYPE.chart, whole: true },
+  ]);
+  const box = setRuns(desk, runs, width);
+  return [
+    { tag: 'P', items: label.items },
+    movedContent({ tag: 'P', items: box.items }, 0, label.height + UNDER_LABEL),
+  ];
+}
