@@ -15,7 +15,7 @@ import { viewOf } from './views.tsx';
 /** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
 export function Frame() {
   const panel = useSidePanelFilled();
-  const open = useStudioState(({ history }) => history !== null);
+  const sizes = useStudioState(({ history, view }) => history !== null && view !== 'library');
   return (
     <div className={styles.frame} data-panel={panel}>
       <SkipLinks panel={panel} />
@@ -23,7 +23,7 @@ export function Frame() {
       <main id="view" className={styles.view} tabIndex={-1}>
         <Stage />
       </main>
-      {open ? <SizesRow /> : null}
+      {sizes ? <SizesRow /> : null}
       <aside id="panel" className={styles.panel} aria-label="What is selected" hidden={!panel} tabIndex={-1}>
         <SidePanelPlace />
       </aside>

@@ -1,23 +1,52 @@
-import { useEffect, useState } from 'react';
-import type { PatternCard } from '../../shared/contract.ts';
-import { Button } from '../parts/Button.tsx';
-import { useHost, useStudio } from '../state/hooks.tsx';
+import { useState } from 'react';
+import { DropZone, Input, SearchField } from 'react-aria-components';
+import { useStudioState } from '../state/hooks.tsx';
+import { BringIn } from './BringIn.tsx';
+import styles from './LibraryView.module.css';
+import { PatternPanel } from './PatternPanel.tsx';
+import { PatternShelf } from './PatternShelf.tsx';
+import type { PickedId } from './picked.ts';
+import { RecipePanel } from './RecipePanel.tsx';
+import { RecipeShelf } from './RecipeShelf.tsx';
+import { useBringIn } from './useBringIn.ts';
+import { useShelf } from './useShelf.ts';
 
-/** The shelf: patterns and block recipes. */
+/** The library: patterns on a shelf, the house's block recipes below, what is picked at the side. */
 export default function LibraryView() {
-  const host = useHost();
-  const studio = useStudio();
-  const [patterns, setPatterns] = useState<readonly PatternCard[]>([]);
-  useEffect(() => {
-    void host.patterns().then(setPatterns);
-  }, [host]);
+  const [words, setWords] = useState('');
+  const open = useStudioState(({ history }) => history?.now.id);
+  const [picked, setPicked] = useState<PickedId | null>(open === undefined ? null : { kind: 'pattern', id: open });
+  const shelf = useShelf(words);
+  const bringIn = useBringIn((next) => {
+    setPicked(next);
+    shelf.again();
+  });
+  const pick = (kind: PickedId['kind']) => (id: string) => setPicked({ kind, id });
+  const pattern = picked?.kind === 'pattern' ? shelf.patterns.find(({ id }) => id === picked.id) : undefined;
+  const recipe = picked?.kind === 'recipe' ? shelf.recipes.find(({ id }) => id === picked.id) : undefined;
+
   return (
-    <ul>
-      {patterns.map((card) => (
-        <li key={card.id}>
-          <Button onPress={() => void studio.open(card.id)}>{card.title}</Button>
-        </li>
-      ))}
-    </ul>
+    <DropZone
+      className={styles.library ?? ''}
+      aria-label="Library. Files may be dropped here."
+      getDropOperation={(types) => (types.has('application/json') || types.has('text/plain') ? 'copy' : 'cancel')}
+      onDrop={({ items }) => void bringIn(items.flatMap((item) => (item.kind === 'file' ? [item.getFile()] : [])))}
+    >
+      <div className={styles.top}>
+        <SearchField
+          className={styles.search ?? ''}
+          aria-label="Find a pattern or a block"
+          value={words}
+          onChange={setWords}
+        >
+          <Input placeholder="Find a pattern or a block" />
+        </SearchField>
+        <BringIn onFiles={bringIn} />
+      </div>
+      <PatternShelf shelf={shelf} picked={pattern?.id} words={words} onPick={pick('pattern')} />
+      <RecipeShelf shelf={shelf} picked={recipe?.id} words={words} onPick={pick('recipe')} />
+      {pattern === undefined ? null : <PatternPanel key={pattern.id} card={pattern} shelf={shelf} />}
+      {recipe === undefined ? null : <RecipePanel key={recipe.id} card={recipe} shelf={shelf} />}
+    </DropZone>
   );
 }

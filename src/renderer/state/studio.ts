@@ -69,6 +69,8 @@ export interface Studio {
   open(id: string): Promise<boolean>;
   /** Keeps a pattern that is on no disk yet, and opens it. */
   openFresh(pattern: Pattern): Promise<boolean>;
+  /** Puts the open pattern away without opening another: the library is shown. */
+  close(): Promise<void>;
   /** Does an edit. Acts in a row with the same mark are taken back as one. */
   act<Args>(edit: Edit<Args>, args: Args, mark?: string): void;
   undo(): void;
@@ -188,6 +190,11 @@ export function createStudio({ host, workOut, later }: StudioNeeds): Studio {
       begin(pattern, null);
       keeper.keep(pattern);
       return true;
+    },
+    async close() {
+      await keeper.settled();
+      keeper.stop();
+      set({ ...AT_FIRST, about: get().about, notes: get().notes, view: 'library' });
     },
     act(edit, args, mark) {
       const { history } = get();
