@@ -13,6 +13,7 @@ export const renderer = {
   build: {
     outDir: resolve(import.meta.dirname, 'out/renderer'),
     emptyOutDir: true,
+    minify: true,
     // Both hosts are this new: Electron's own Chromium, and browsers that know `import` attributes and nested CSS.
     target: 'es2022',
     // Nothing is written into the page itself, so that it can forbid inline scripts and data addresses.
