@@ -44,7 +44,12 @@ export type SectionId =
 
 /** One thing on the page, kept whole unless it is a table. */
 export type Block =
-  | { readonly kind: 'cover'; readonly figure: Figure; readonly sizes: readonly CoverSize[]; readonly skills: readonly string[] }
+  | {
+      readonly kind: 'cover';
+      readonly figure: Figure;
+      readonly sizes: readonly CoverSize[];
+      readonly skills: readonly string[];
+    }
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'words'; readonly text: Words; readonly tone: 'body' | 'lead' | 'quiet' }
   | { readonly kind: 'list'; readonly items: readonly Words[] }
@@ -87,6 +92,8 @@ export interface ChartRow {
   readonly cells: readonly Words[];
   /** A row that names the group below it, such as a fabric: runs the full width, with the fabric's swatch. */
   readonly group?: { readonly fabric?: string };
+  /** The fabric whose swatch stands before the first cell. */
+  readonly swatch?: string;
 }
 
 /** A numbered step beside its figure; the two are never parted. */
@@ -94,7 +101,10 @@ export interface Step {
   readonly words: readonly Words[];
   readonly figures: readonly CaptionedFigure[];
   /** The counts for each size, printed as a small line under the words: "Make 16 · 32 · 48". */
-  readonly perSize?: { readonly label: string; readonly values: readonly { readonly size: string; readonly value: Traced }[] };
+  readonly perSize?: {
+    readonly label: string;
+    readonly values: readonly { readonly size: string; readonly value: Traced }[];
+  };
 }
 
 export interface CaptionedFigure {

@@ -1,0 +1,79 @@
+import { blockFigure } from '../diagrams/blockFigure.ts';
+import { type BlockStep, blockStepFigures } from '../diagrams/blockSteps.ts';
+import { count } from '../measure/traced.ts';
+import type { UnitLeaf } from '../piecing/piecing.ts';
+import { leavesOf } from '../piecing/tree.ts';
+import type { WorkedBlock } from '../studio/workedOut.ts';
+import type { Block, Section, Step, Words } from './book.ts';
+import { type Desk, sizesWith } from './desk.ts';
+import { lettersOf } from './unitGroups.ts';
+import { listed, sizesWords } from './words.ts';
+
+/** Each block sewn together, with its pressing. */
+export function blocks(desk: Desk): Section {
+  return {
+    id: 'blocks',
+    title: 'Sewing the blocks',
+    newPage: true,
+    blocks: desk.blocks.flatMap((block) => blockBlocks(desk, block)),
+  };
+}
+
+function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
+  const sizes = sizesWith(desk, block.id);
+  const shown = sizes.includes(desk.shown) ? desk.shown : sizes[0];
+  const grid = shown?.blocks.find(({ id }) => id === block.id)?.grid ?? 1;
+  const { piecing, pressing, fabricOf } = block;
+  const whole = blockFigure(piecing, grid, fabricOf, { units: true, name: `Block ${block.id}, ${block.name}` });
+  const steps = blockStepFigures(piecing, grid, fabricOf, pressing);
+  const unfinished = sizes
+    .map((size) => size.blocks.find(({ id }) => id === block.id)?.unfinished)
+    .filter((size) => size !== undefined);
+  const measures: Words = ['Block ', { strong: block.id }, ' measures ', ...sizesWords(unfinished), ', unfinished.'];
+  const made: Step['perSize'] = {
+    label: 'Make',
+    values: sizes.map(({ size, quilt }) => ({ size: size.name, value: count(quilt.counts[block.id] ?? 0, 'blocks') })),
+  };
+  if (steps.length === 0) {
+    const only: Step = {
+      words: [['The block is this one piece.'], measures],
+      figures: [{ figure: whole }],
+      perSize: made,
+    };
+    return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number([only])];
+  }
+  const told = steps.map((step, i): Step => {
+    const last = i === steps.length - 1;
+    const words = [stepWords(desk, block, step, last)];
+    if (!last) return { words, figures: [{ figure: step.figure }] };
+    return { words: [...words, measures], figures: [{ figure: step.figure }, { figure: whole }], perSize: made };
+  });
+  return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number(told)];
+}
+
+function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolean): Words {
+  const name = step.part.kind !== 'unit' && step.part.name !== undefined ? step.part.name.toLowerCase() : null;
+  if (step.kind === 'logs') return logWords(desk, block, step);
+  if (step.kind === 'rows') {
+    const what = name === null ? 'Lay the units out' : `For each ${name}, lay its units out`;
+    return [`${what} as shown and sew them into rows. Press the seams of each row the way its arrow points.`];
+  }
+  const whole = last ? 'The block is whole.' : name === null ? '' : `That is one ${name}.`;
+  const plural = isRows(step) ? 'the rows' : 'the parts';
+  return [`Sew ${plural} together, matching the seams where they meet. Press as the arrows point. ${whole}`.trim()];
+}
+
+/** Whether what is joined are rows made in the step before. */
+function isRows(step: BlockStep): boolean {
+  return step.part.kind === 'row' && step.part.parts.every((part) => part.kind === 'row');
+}
+
+function logWords(desk: Desk, block: WorkedBlock, step: BlockStep): Words {
+  if (step.part.kind !== 'rounds' || step.logs === undefined) return [];
+  const logs = step.part.logs.slice(step.logs.first, step.logs.last + 1);
+  const letters = logs.flatMap(({ part }) =>
+    leavesOf<UnitLeaf>(part).flatMap(({ unit }) => lettersOf(desk, block.id, unit)),
+  );
+  const start = step.logs.first === 0 ? 'Sew the first round of logs to the centre' : 'Sew on the next round of logs';
+  return [`${start} in this order: ${listed(letters)}. After each log press its seam away from the centre.`];
+}

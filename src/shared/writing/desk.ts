@@ -1,0 +1,54 @@
+import type { Pattern } from '../pattern/schema.ts';
+import type { WorkedBlock, WorkedOut, WorkedSize } from '../studio/workedOut.ts';
+import type { Step } from './book.ts';
+
+/** What every section is written from. */
+export interface Desk {
+  readonly worked: WorkedOut;
+  readonly pattern: Pattern;
+  readonly blocks: readonly WorkedBlock[];
+  /** At least one. */
+  readonly sizes: readonly WorkedSize[];
+  /** The size the figures show where one must stand for all: the middle one. */
+  readonly shown: WorkedSize;
+  /** Numbers steps through the whole pattern, so that "step 12" means one thing. */
+  number(steps: readonly Step[]): {
+    readonly kind: 'steps';
+    readonly steps: readonly Step[];
+    readonly firstNumber: number;
+  };
+}
+
+/** The desk laid for a pattern; null when no size of it can be laid out, for then there is nothing to write about. */
+export function layDesk(worked: WorkedOut): Desk | null {
+  const shown = worked.sizes[Math.floor((worked.sizes.length - 1) / 2)];
+  if (shown === undefined) return null;
+  let next = 1;
+  return {
+    worked,
+    pattern: worked.pattern,
+    blocks: worked.blocks.filter(({ id }) => worked.sizes.some((size) => (size.quilt.counts[id] ?? 0) > 0)),
+    sizes: worked.sizes,
+    shown,
+    number(steps) {
+      const firstNumber = next;
+      next += steps.length;
+      return { kind: 'steps', steps, firstNumber };
+    },
+  };
+}
+
+/** The name of a fabric. */
+export function fabricName(pattern: Pattern, id: string): string {
+  return pattern.fabrics.find((fabric) => fabric.id === id)?.name ?? id;
+}
+
+/** The names of the sizes in order, as the key to numbers that stand side by side. */
+export function sizeNames(desk: Desk): string {
+  return desk.sizes.map(({ size }) => size.name).join(' · ');
+}
+
+/** The sizes that take a block. */
+export function sizesWith(desk: Desk, block: string): readonly WorkedSize[] {
+  return desk.sizes.filter((size) => size.blocks.some(({ id }) => id === block));
+}

@@ -1,0 +1,51 @@
+import { count, type Traced } from '../measure/traced.ts';
+import { unitPolygons } from '../piecing/unitShape.ts';
+import type { Words } from './book.ts';
+import type { Desk } from './desk.ts';
+import { field, inSizes } from './words.ts';
+
+/** What the maker will do and how fine it is, worked out from the construction itself. */
+export function skills(desk: Desk): readonly Words[] {
+  const methods = new Set<string>();
+  for (const { blocks } of desk.sizes) {
+    for (const { units } of blocks) {
+      for (const { plan, method } of units) if (plan.stages.length > 0) methods.add(method.name);
+    }
+  }
+  const points = desk.sizes.map((size) => count(size.points, ''));
+  return [
+    ...[...methods].map((name) => [name]),
+    ['Straight seams from edge to edge throughout'],
+    ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points)]] : []),
+    ['Smallest piece, finished: ', ...smallest(desk)],
+  ];
+}
+
+/** Short words for the cover. */
+export function coverSkills(desk: Desk): readonly string[] {
+  return skills(desk)
+    .filter((words) => words.length === 1)
+    .map(([only]) => String(only));
+}
+
+/** The narrowest patch of the pattern, in its smallest size. */
+function smallest(desk: Desk): Words {
+  const sides = desk.sizes.flatMap(({ blocks }) =>
+    blocks.flatMap(({ units, grid }) => units.map(({ unit }) => narrowestSide(unit) * grid)),
+  );
+  return [field(lengthOf(Math.min(...sides)))];
+}
+
+function lengthOf(value: number): Traced {
+  return { value, unit: 'inch', name: 'finished', how: { kind: 'given' } };
+}
+
+/** The shorter side of the smallest patch's box, in grid units. */
+function narrowestSide(unit: Parameters<typeof unitPolygons>[0]): number {
+  const sides = unitPolygons(unit).map(({ corners }) => {
+    const xs = corners.map(({ x }) => x);
+    const ys = corners.map(({ y }) => y);
+    return Math.min(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
+  });
+  return Math.min(...sides);
+}
