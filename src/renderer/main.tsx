@@ -2,6 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { workOut } from '../shared/studio/workOut.ts';
 import { App } from './app/App.tsx';
+import { followAddress } from './state/address.ts';
 import { connect } from './state/host.ts';
 import { createStudio } from './state/studio.ts';
 import { chosenAppearance, showAppearance } from './theme/appearance.ts';
@@ -11,6 +12,7 @@ import './theme/base.css';
 
 showAppearance(chosenAppearance());
 const studio = createStudio({ host: connect(), workOut });
+followAddress(studio, window);
 void studio.start();
 
 const root = document.getElementById('studio');

@@ -6,6 +6,7 @@ import { FitLine } from './FitLine.tsx';
 import styles from './Frame.module.css';
 import { Header } from './Header.tsx';
 import { Notes } from './Notes.tsx';
+import { QuiltInSight } from './QuiltInSight.tsx';
 import { Settings } from './Settings.tsx';
 import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
@@ -15,16 +16,20 @@ import { viewOf } from './views.tsx';
 /** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
 export function Frame() {
   const panel = useSidePanelFilled();
-  const sizes = useStudioState(({ history, view }) => history !== null && view !== 'library');
+  const view = useStudioState((state) => state.view);
+  const open = useStudioState(({ history }) => history !== null);
+  const sizes = open && view !== 'library';
+  const sight = sizes && view !== 'quilt';
   return (
-    <div className={styles.frame} data-panel={panel}>
-      <SkipLinks panel={panel} />
+    <div className={styles.frame} data-panel={panel || sight}>
+      <SkipLinks panel={panel || sight} />
       <Header />
       <main id="view" className={styles.view} tabIndex={-1}>
         <Stage />
       </main>
       {sizes ? <SizesRow /> : null}
-      <aside id="panel" className={styles.panel} aria-label="What is selected" hidden={!panel} tabIndex={-1}>
+      <aside id="panel" className={styles.panel} aria-label="What is selected" hidden={!panel && !sight} tabIndex={-1}>
+        {sight ? <QuiltInSight /> : null}
         <SidePanelPlace />
       </aside>
       <FitLine />

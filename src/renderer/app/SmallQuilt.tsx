@@ -19,7 +19,7 @@ export function SmallQuilt({ worked, sized, fit }: SmallQuiltProps) {
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked]);
   return (
-    <span aria-hidden="true">
+    <span aria-hidden="true" style={{ minHeight: 0 }}>
       <Figure figure={figure} inks={inks} fit={fit} />
     </span>
   );

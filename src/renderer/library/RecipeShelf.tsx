@@ -1,3 +1,4 @@
+import { useEffect, useMemo, useState } from 'react';
 import { GridLayout, ListBox, ListBoxItem, ListBoxLoadMoreItem, Size, Virtualizer } from 'react-aria-components';
 import type { RecipeCard } from '../../shared/contract.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
@@ -5,19 +6,36 @@ import type { ShelfProps } from './PatternShelf.tsx';
 import styles from './RecipeShelf.module.css';
 import { useRecipePicture } from './useDrawn.ts';
 
-const CARD = {
-  minItemSize: new Size(132, 172),
-  maxItemSize: new Size(200, 172),
-  minSpace: new Size(12, 12),
-  preserveAspectRatio: false,
-};
+/** A card's least width and its height; on a large screen the blocks are drawn larger. */
+function cardSize(): { readonly width: number; readonly height: number } {
+  return window.innerWidth >= 2000 && window.innerHeight >= 1100
+    ? { width: 200, height: 250 }
+    : { width: 132, height: 172 };
+}
+
+function useLayoutOptions() {
+  const [{ width, height }, setSize] = useState(cardSize);
+  useEffect(() => {
+    const measure = () => setSize((before) => (cardSize().width === before.width ? before : cardSize()));
+    window.addEventListener('resize', measure);
+    return () => window.removeEventListener('resize', measure);
+  }, []);
+  return useMemo(
+    () => ({
+      minItemSize: new Size(width, height),
+      maxItemSize: new Size(width * 1.4, height),
+      minSpace: new Size(8, 8),
+    }),
+    [width, height],
+  );
+}
 
 /** The house's block recipes, as many as there are: only those in sight are drawn. */
 export function RecipeShelf({ shelf, picked, words, onPick }: ShelfProps) {
   return (
     <section className={styles.shelf} aria-labelledby="recipes">
       <h2 id="recipes">Block recipes</h2>
-      <Virtualizer layout={GridLayout} layoutOptions={CARD}>
+      <Virtualizer layout={GridLayout} layoutOptions={useLayoutOptions()}>
         <ListBox
           className={styles.grid ?? ''}
           aria-labelledby="recipes"
@@ -52,7 +70,7 @@ function RecipeItem({ card }: { readonly card: RecipeCard }) {
         {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
       </span>
       <span className={styles.name}>{card.name}</span>
-      <span className={styles.tags}>{card.tags.join(', ')}</span>
+      <span className={styles.tags}>{card.tags[0] ?? ''}</span>
     </ListBoxItem>
   );
 }
