@@ -7,7 +7,7 @@ import { layOut } from '../../src/shared/quilt/layOut.ts';
 import type { Quilt } from '../../src/shared/quilt/quilt.ts';
 import { workBlocks } from '../../src/shared/studio/workBlocks.ts';
 
-const roles = (...ids: readonly string[]) => ids.map(id => ({ id, name: id, value: 'medium' as const }));
+const roles = (...ids: readonly string[]) => ids.map((id) => ({ id, name: id, value: 'medium' as const }));
 
 /** Eight by eight: geese round a four-patch, corners, half-square triangles. Not symmetric, so that every turn shows. */
 const BEACON = {
@@ -95,11 +95,11 @@ function patternOf(across: number, down: number): Pattern {
 export function fixture(across = 4, down = 5) {
   const pattern = patternOf(across, down);
   const { blocks, findings } = workBlocks(pattern);
-  if (findings.length > 0) throw new Error(findings.map(one => one.what).join('\n'));
-  const pieced = new Map<string, Piecing>(blocks.map(block => [block.id, block.piecing]));
+  if (findings.length > 0) throw new Error(findings.map((one) => one.what).join('\n'));
+  const pieced = new Map<string, Piecing>(blocks.map((block) => [block.id, block.piecing]));
   const size = pattern.sizes[0] as Pattern['sizes'][number];
   const laid = layOut(pattern, size, pieced, 'sizes[0]');
-  if (!laid.ok) throw new Error(laid.findings.map(one => one.what).join('\n'));
+  if (!laid.ok) throw new Error(laid.findings.map((one) => one.what).join('\n'));
   const quilt: Quilt = laid.value;
   const { plan } = press(quilt.root, ({ box }) => unseamed(box.width, box.height));
   return { pattern, blocks, quilt, pressing: plan, inks: inksFor(pattern.fabrics), grid: 1 };

@@ -33,7 +33,7 @@ export function figureToSvg(figure: Figure, pen: PaperPen): string {
   const paints = PRINTED[pen.plainInk ? 'plain' : 'colour'];
   const colour = (tint: Tint) => printed(tint, paints);
   const strokes = strokesOf(figure, { pointsPerInch: pen.scale * POINTS_PER_INCH, inks: pen.inks, manner });
-  const marks = strokes.map(stroke => markOf(stroke, colour)).join('');
+  const marks = strokes.map((stroke) => markOf(stroke, colour)).join('');
   const [w, h] = [short(width), short(height)];
   const frame = `width="${w}" height="${h}" viewBox="${-MARGIN} ${-MARGIN} ${w} ${h}"`;
   const common = `fill="none" stroke-linejoin="round" font-family="${escaped(pen.letterFont)}" font-weight="600"`;
@@ -66,5 +66,5 @@ function textMark({ text, x, y, size, align, upright, tint }: Lettered, colour: 
 }
 
 function escaped(text: string): string {
-  return text.replace(/[&<>"]/g, sign => `&#${sign.charCodeAt(0)};`);
+  return text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }

@@ -62,7 +62,7 @@ function pullRow<Leaf extends AnyLeaf>(row: Row<Leaf>, options: PullOptions, pat
       ? []
       : [{ path, press, middle: shifted(startOf(row, part.box), at), upright: row.along === 'across' }];
   });
-  return { leaves: parts.flatMap(one => one.leaves), seams: [...seams, ...parts.flatMap(one => one.seams)] };
+  return { leaves: parts.flatMap((one) => one.leaves), seams: [...seams, ...parts.flatMap((one) => one.seams)] };
 }
 
 function along<Leaf>(row: Row<Leaf>, { x, y }: Point, distance: number): Point {
@@ -97,8 +97,8 @@ function pullRounds<Leaf extends AnyLeaf>(
     return press === undefined ? [] : [{ path, press, middle, upright: side === 'left' || side === 'right' }];
   });
   return {
-    leaves: [...core.leaves, ...logs.flatMap(one => one.leaves)],
-    seams: [...core.seams, ...seams, ...logs.flatMap(one => one.seams)],
+    leaves: [...core.leaves, ...logs.flatMap((one) => one.leaves)],
+    seams: [...core.seams, ...seams, ...logs.flatMap((one) => one.seams)],
   };
 }
 
@@ -117,5 +117,5 @@ export function innerEdge(side: Side, { x, y, width, height }: Box): Point {
 }
 
 function seamsOf({ pressing }: PullOptions, path: string): readonly Press[] {
-  return pressing?.parts.find(part => part.path === path)?.seams ?? [];
+  return pressing?.parts.find((part) => part.path === path)?.seams ?? [];
 }

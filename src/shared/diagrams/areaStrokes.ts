@@ -11,7 +11,7 @@ const CLOSEST = 0.5;
 
 /** How much closer the hatches of a figure lie because its patches are small; one figure for all, so that they compare. */
 export function closerHatch(figure: Figure, pointsPerInch: number): number {
-  const widths = figure.marks.flatMap(mark =>
+  const widths = figure.marks.flatMap((mark) =>
     mark.kind === 'area' && mark.fabric !== null ? [typicalWidth(mark)] : [],
   );
   if (widths.length === 0) return 1;

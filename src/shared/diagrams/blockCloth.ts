@@ -20,7 +20,7 @@ export function patchesByFabric(
 ): ByFabric {
   const [w, h] = [drawing.width * grid, drawing.height * grid];
   const found = new Map<string | null, (readonly Point[])[]>();
-  const wanted = patches === undefined ? drawing.patches : patches.map(index => drawing.patches[index]);
+  const wanted = patches === undefined ? drawing.patches : patches.map((index) => drawing.patches[index]);
   for (const patch of wanted) {
     if (patch === undefined) continue;
     const corners = cornersOnly(patchPoints(drawing, patch));

@@ -32,7 +32,7 @@ export function blockFigure(
   const [w, h] = [drawing.width * grid, drawing.height * grid];
   const { width, height } = turnSize(w, h, turn);
   const marks: Mark[] = [...areasOf(patchesByFabric(drawing, grid, fabricOf, turn), tone, 'patch')];
-  const leaves = leavesOf(piecing.root).map(leaf => {
+  const leaves = leavesOf(piecing.root).map((leaf) => {
     const { x, y, width, height } = leaf.box;
     return {
       key: leaf.unit,

@@ -33,7 +33,7 @@ export function leafMarks(
   for (const { leaf, by } of leaves) {
     const own: ByFabric = patchesByFabric(piecing.drawing, grid, fabricOf, UNTURNED, leaf.patches);
     for (const [fabric, outlines] of own) {
-      const placed = outlines.map(outline => outline.map(({ x, y }) => ({ x: x + by.x * grid, y: y + by.y * grid })));
+      const placed = outlines.map((outline) => outline.map(({ x, y }) => ({ x: x + by.x * grid, y: y + by.y * grid })));
       cloth.set(fabric, [...(cloth.get(fabric) ?? []), ...placed]);
     }
   }
@@ -60,8 +60,8 @@ export function apartFigure(
   alt: string,
 ): Figure {
   const gap = Math.max(part.box.width, part.box.height) * GAP;
-  const pulled = pullApart(part, { gap: at => (apart(at) ? gap : 0), pressing: block.pressing }, path);
-  const seams: readonly SeamSpot[] = pulled.seams.filter(seam => arrows(seam.path));
+  const pulled = pullApart(part, { gap: (at) => (apart(at) ? gap : 0), pressing: block.pressing }, path);
+  const seams: readonly SeamSpot[] = pulled.seams.filter((seam) => arrows(seam.path));
   const marks = leafMarks(block, pulled.leaves, 'full');
   return framed([...marks, ...pressArrows(seams, block.grid, gap * block.grid * REACH)], alt);
 }

@@ -51,7 +51,7 @@ function likenessOf(part: BlockPart): string {
 
 /** A row of units alone. */
 function isPlainRow(part: BlockPart): part is Row<UnitLeaf> {
-  return part.kind === 'row' && part.parts.every(inner => isLeaf<UnitLeaf>(inner));
+  return part.kind === 'row' && part.parts.every((inner) => isLeaf<UnitLeaf>(inner));
 }
 
 function rowSteps(block: SewnBlock, row: Row<UnitLeaf>, path: string, told: Set<string>): readonly BlockStep[] {
@@ -62,16 +62,16 @@ function rowSteps(block: SewnBlock, row: Row<UnitLeaf>, path: string, told: Set<
       block,
       row,
       path,
-      at => at === path || plainRows.has(at),
-      at => plainRows.has(at),
+      (at) => at === path || plainRows.has(at),
+      (at) => plainRows.has(at),
       'Units laid out in rows.',
     );
   const joined = apartFigure(
     block,
     row,
     path,
-    at => at === path,
-    at => at === path,
+    (at) => at === path,
+    (at) => at === path,
     joinAlt(row),
   );
   const rows: BlockStep[] = plainRows.size > 0 ? [{ kind: 'rows', part: row, path, figure: rowsFigure() }] : [];

@@ -13,24 +13,24 @@ import { gatherCloth } from './quiltCloth.ts';
  * @param border the border's id
  */
 export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], border: string): Figure {
-  const first = quilt.strips.findIndex(strip => strip.border === border);
-  const strips = quilt.strips.filter(strip => strip.border === border);
+  const first = quilt.strips.findIndex((strip) => strip.border === border);
+  const strips = quilt.strips.filter((strip) => strip.border === border);
   const under = [...quilt.blocks, ...quilt.strips.slice(0, Math.max(first, 0))];
-  const top = boxAround(under.flatMap(leaf => boxOutline(leaf.box)));
+  const top = boxAround(under.flatMap((leaf) => boxOutline(leaf.box)));
   const gap = Math.max(top.width, top.height) * 0.06;
   const marks = [
     ...paleMarks(under, blocks),
     boxLine(top, 'unit'),
     ...strips.flatMap((strip, i) => stripMarks(strip, i + 1, gap)),
   ];
-  const alt = `The border’s strips in the order they are sewn: ${strips.map(s => `${s.side} ${cutText(s)}`).join(', ')}.`;
+  const alt = `The border’s strips in the order they are sewn: ${strips.map((s) => `${s.side} ${cutText(s)}`).join(', ')}.`;
   const beside = gap * 0.7;
   return framed(marks, alt, { left: beside, right: beside, top: beside, bottom: beside });
 }
 
 /** Every border of the quilt, from the inside out. */
 export function borderIds(quilt: Quilt): readonly string[] {
-  return [...new Set(quilt.strips.map(strip => strip.border))];
+  return [...new Set(quilt.strips.map((strip) => strip.border))];
 }
 
 function cutText({ cutWidth, cutLength }: StripLeaf): string {

@@ -10,12 +10,12 @@ function channels(colour: Hex): readonly [number, number, number] {
 export function mixed(colour: Hex, other: Hex, share: number): Hex {
   const b = channels(other);
   const made = channels(colour).map((a, i) => Math.round(a + ((b[i] as number) - a) * share));
-  return `#${made.map(channel => channel.toString(16).padStart(2, '0')).join('')}`;
+  return `#${made.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
 }
 
 /** How light a colour looks, 0 to 1: relative luminance (IEC 61966-2-1 curve, Rec. 709 weights) taken to a third root. */
 export function lightness(colour: Hex): number {
-  const [r, g, b] = channels(colour).map(channel => {
+  const [r, g, b] = channels(colour).map((channel) => {
     const c = channel / 255;
     return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;
   }) as [number, number, number];

@@ -43,7 +43,7 @@ function stripMarks(fabric: string, width: Inches, strip: StripToCut, y: Inches,
   for (const { letter: name, width: across, height: down, count } of strip.pieces) {
     const boxes = Array.from({ length: count }, (_, i) => ({ x: x + i * across, y, width: across, height: down }));
     marks.push({ kind: 'area', outlines: boxes.map(boxOutline), fabric, tone: 'pale', edge: 'none' });
-    marks.push(...boxes.flatMap(box => edgeCuts(box, strip.height)));
+    marks.push(...boxes.flatMap((box) => edgeCuts(box, strip.height)));
     marks.push(...namesOf(name, boxes, gap));
     x += count * across;
   }
@@ -69,6 +69,6 @@ function namesOf(name: string, boxes: readonly Piece[], room: Inches): readonly 
   const last = boxes[boxes.length - 1];
   if (first === undefined || last === undefined) return [];
   const at = (x: number) => letter(name, { x, y: first.y + first.height / 2 });
-  if (first.width >= room * 1.8) return boxes.map(box => at(box.x + box.width / 2));
+  if (first.width >= room * 1.8) return boxes.map((box) => at(box.x + box.width / 2));
   return [at((first.x + last.x + last.width) / 2)];
 }

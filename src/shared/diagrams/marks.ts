@@ -69,7 +69,7 @@ export function moved(mark: Mark, dx: number, dy: number): Mark {
   const move = movedPoint(dx, dy);
   switch (mark.kind) {
     case 'area':
-      return { ...mark, outlines: mark.outlines.map(outline => outline.map(move)) };
+      return { ...mark, outlines: mark.outlines.map((outline) => outline.map(move)) };
     case 'line':
       return { ...mark, points: mark.points.map(move) };
     case 'arrow':
@@ -112,7 +112,7 @@ export function framed(marks: readonly Mark[], alt: string, beside: Beside = {})
   return {
     width: box.width + left + right,
     height: box.height + top + bottom,
-    marks: marks.map(mark => moved(mark, left - box.x, top - box.y)),
+    marks: marks.map((mark) => moved(mark, left - box.x, top - box.y)),
     alt,
   };
 }

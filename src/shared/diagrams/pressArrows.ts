@@ -12,6 +12,6 @@ export function pressArrows(seams: readonly SeamSpot[], scale: number, reach: nu
     const at = { x: seam.middle.x * scale, y: seam.middle.y * scale };
     if (seam.press !== 'open') return [arrowAt(at, seam.press, reach, 'press')];
     const both = seam.upright ? (['left', 'right'] as const) : (['up', 'down'] as const);
-    return both.map(way => ({ ...arrowAt(at, way, reach, 'press'), from: at }));
+    return both.map((way) => ({ ...arrowAt(at, way, reach, 'press'), from: at }));
   });
 }

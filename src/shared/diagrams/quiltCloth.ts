@@ -40,7 +40,7 @@ function lyingKey(block: string, turn: Turn): string {
 }
 
 function workedOut(blocks: readonly FigureBlock[], leaf: BlockLeaf): ByFabric {
-  const block = blocks.find(one => one.id === leaf.block);
+  const block = blocks.find((one) => one.id === leaf.block);
   if (block === undefined) return new Map();
   const { drawing } = block.piecing;
   return patchesByFabric(drawing, gridOf(leaf, drawing.width, drawing.height), block.fabricOf, leaf.turn);

@@ -31,7 +31,7 @@ export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], option
   for (const strip of strips) gathering.addStrip(strip);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
   const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
-  if (options.lines) marks.push(...[...quilt.blocks, ...strips].map(leaf => boxLine(leaf.box, 'unit')));
+  if (options.lines) marks.push(...[...quilt.blocks, ...strips].map((leaf) => boxLine(leaf.box, 'unit')));
   if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
   if (options.turns === 'arrows') marks.push(...turnMarks(quilt));
   if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));
@@ -40,8 +40,8 @@ export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], option
 
 /** How every block lies; feet are drawn when any block of the quilt is mirrored. */
 export function turnMarks(quilt: Quilt): readonly Mark[] {
-  const mirrored = quilt.blocks.some(leaf => leaf.turn.mirrored);
-  return quilt.blocks.flatMap(leaf => turnMark(leaf.box, leaf.turn, mirrored));
+  const mirrored = quilt.blocks.some((leaf) => leaf.turn.mirrored);
+  return quilt.blocks.flatMap((leaf) => turnMark(leaf.box, leaf.turn, mirrored));
 }
 
 /** The letter of every block, in its corner when its middle is taken. */
@@ -54,9 +54,9 @@ export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[]
 
 /** What the quilt is, in a sentence. */
 export function quiltAlt(quilt: Quilt, name = 'The quilt'): string {
-  const across = new Set(quilt.blocks.map(leaf => leaf.column)).size;
-  const down = new Set(quilt.blocks.map(leaf => leaf.row)).size;
-  const borders = new Set(quilt.strips.map(strip => strip.border)).size;
+  const across = new Set(quilt.blocks.map((leaf) => leaf.column)).size;
+  const down = new Set(quilt.blocks.map((leaf) => leaf.row)).size;
+  const borders = new Set(quilt.strips.map((strip) => strip.border)).size;
   const bordered = borders === 0 ? 'no borders' : borders === 1 ? 'one border' : `${borders} borders`;
   const [width, height] = [fractionOf(quilt.finished.width.value), fractionOf(quilt.finished.height.value)];
   return `${name}: ${across} blocks across and ${down} down with ${bordered}, ${width} by ${height} inches finished.`;

@@ -21,10 +21,10 @@ export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pr
   const pulled = pullApart<Leaf>(part, options, path, HERE);
   const rows = rowsOf(pulled);
   const marks: Mark[] = [...clothMarks(pulled, blocks)];
-  const ends = rows.map(row => endsOf(row));
+  const ends = rows.map((row) => endsOf(row));
   marks.push(
     ...pressArrows(
-      pulled.seams.filter(seam => seam.path === path),
+      pulled.seams.filter((seam) => seam.path === path),
       1,
       gap * 0.6,
     ),
@@ -32,7 +32,7 @@ export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pr
   marks.push(
     ...rows.flatMap((_, i) =>
       rowArrow(
-        pulled.seams.filter(seam => seam.path === below(path, i)),
+        pulled.seams.filter((seam) => seam.path === below(path, i)),
         ends[i],
         gap,
       ),
@@ -82,7 +82,7 @@ function rowArrow(
 ): readonly Arrow[] {
   const [first] = seams;
   if (first === undefined || row === undefined) return [];
-  const oneWay = seams.every(seam => seam.press === first.press);
+  const oneWay = seams.every((seam) => seam.press === first.press);
   if (!oneWay || first.press === 'open') return pressArrows(seams, 1, gap * 0.5);
   return [arrowAt({ x: row.x + row.width + gap * 1.2, y: row.y + row.height / 2 }, first.press, gap * 0.6, 'press')];
 }

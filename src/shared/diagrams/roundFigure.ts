@@ -22,23 +22,23 @@ export function roundFigure(
   last: number,
   alt: string,
 ): Figure {
-  const before = [rounds.core, ...rounds.logs.slice(0, first).map(log => log.part)];
+  const before = [rounds.core, ...rounds.logs.slice(0, first).map((log) => log.part)];
   const now = rounds.logs.slice(first, last + 1);
   const pale = leafMarks(block, placed(before), 'pale');
-  const full = leafMarks(block, placed(now.map(log => log.part)), 'full');
+  const full = leafMarks(block, placed(now.map((log) => log.part)), 'full');
   const numbers = now.map(({ part }, i) => orderNumber(block, part, first + i + 1));
-  const presses = block.pressing.parts.find(part => part.path === path)?.seams ?? [];
+  const presses = block.pressing.parts.find((part) => part.path === path)?.seams ?? [];
   const seams = now.flatMap(({ side, part }, i): readonly SeamSpot[] => {
     const press = presses[first + i];
     const upright = side === 'left' || side === 'right';
     return press === undefined ? [] : [{ path, press, upright, middle: innerEdge(side, part.box) }];
   });
-  const reach = longerSide([...before, ...now.map(log => log.part)]) * block.grid * REACH;
+  const reach = longerSide([...before, ...now.map((log) => log.part)]) * block.grid * REACH;
   return framed([...pale, ...full, ...pressArrows(seams, block.grid, reach), ...numbers], alt);
 }
 
 function placed(parts: readonly BlockPart[]) {
-  return parts.flatMap(part => leavesOf<UnitLeaf>(part)).map(leaf => ({ leaf, by: HERE }));
+  return parts.flatMap((part) => leavesOf<UnitLeaf>(part)).map((leaf) => ({ leaf, by: HERE }));
 }
 
 /** A log's place in the order of sewing stands a quarter along it, clear of its arrow. */

@@ -10,15 +10,15 @@ import { ARROWS, LETTERS, LINES, RIM } from './weights.ts';
 /** Everything a pen has to draw for a figure, bottom first. Like marks that follow one another become one path. */
 export function strokesOf(figure: Figure, settings: Settings): readonly Stroke[] {
   const closer = closerHatch(figure, settings.pointsPerInch);
-  const inks = new Map(settings.inks.map(ink => [ink.fabric, ink]));
+  const inks = new Map(settings.inks.map((ink) => [ink.fabric, ink]));
   const forAreas = { ...settings, inkOf: inks, closer };
-  return runsOf(figure.marks).flatMap(run => strokesOfRun(run, forAreas));
+  return runsOf(figure.marks).flatMap((run) => strokesOfRun(run, forAreas));
 }
 
 function strokesOfRun(run: Run, settings: AreaSettings): readonly Stroke[] {
   switch (run.kind) {
     case 'area':
-      return run.marks.flatMap(area => areaStrokes(area, settings));
+      return run.marks.flatMap((area) => areaStrokes(area, settings));
     case 'line':
       return [lineStroke(run.marks, settings.pointsPerInch)];
     case 'arrow':
@@ -65,7 +65,7 @@ function solidLine(tint: Tint, weight: number): DrawnLine {
 
 /** First the bare rim of every arrow, then every shaft, then every head. */
 function arrowStrokes(arrows: readonly Arrow[], pointsPerInch: number): readonly Drawn[] {
-  const shapes = arrows.flatMap(arrow => arrowShape(arrow, pointsPerInch) ?? []);
+  const shapes = arrows.flatMap((arrow) => arrowShape(arrow, pointsPerInch) ?? []);
   const shafts = shapes.map(({ shaft }) => pathOf(shaft, 1, false)).join('');
   const heads = pathOfAll(
     shapes.map(({ head }) => head),
@@ -81,7 +81,7 @@ function arrowStrokes(arrows: readonly Arrow[], pointsPerInch: number): readonly
 }
 
 function letterStrokes(letters: readonly Letter[], pointsPerInch: number): readonly Stroke[] {
-  const shapes = letters.map(letter => letterShape(letter, pointsPerInch));
+  const shapes = letters.map((letter) => letterShape(letter, pointsPerInch));
   const clear = shapes.map(({ clear: { x, y, width, height } }) => [
     { x, y },
     { x: x + width, y },

@@ -76,7 +76,7 @@ function useRoom(host: { readonly current: HTMLElement | null }): Room {
   useEffect(() => {
     const element = host.current;
     if (element === null) return;
-    const measure = () => setRoom(old => settled(old, element.clientWidth, element.clientHeight));
+    const measure = () => setRoom((old) => settled(old, element.clientWidth, element.clientHeight));
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(element);
