@@ -2,13 +2,12 @@ import type { CuttingPlan, PieceLine, Strip } from '../cloth/cloth.ts';
 import { same } from '../measure/inches.ts';
 import { count, given } from '../measure/traced.ts';
 import type { WorkedSize } from '../studio/workedOut.ts';
-import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
-import { type Desk, fabricName } from './desk.ts';
-import { field, listed, sizeWords } from './words.ts';
+import type { Chart, ChartRow, Section, Words } from './book.ts';
+import type { Desk } from './desk.ts';
+import { field, sizeWords } from './words.ts';
 
-/** The cutting chart of all sizes, then for each size how its strips are cut. */
+/** What is cut in every size, then strip by strip how. */
 export function cutting(desk: Desk): Section {
-  const plans = desk.sizes.flatMap((size): Block[] => [{ kind: 'chart', chart: planChart(desk, size) }]);
   return {
     id: 'cutting',
     title: 'Cutting',
@@ -28,11 +27,13 @@ export function cutting(desk: Desk): Section {
         kind: 'words',
         tone: 'body',
         text: [
-          'Cut these strips across the width of the fabric, then the pieces from them. ',
-          'Where a strip is taller than a piece, trim the piece to its height.',
+          'Cut these strips across the width of the fabric, then the pieces from them: “',
+          field(count(3, 'strips')),
+          ' × 4″: 5 C” is three strips, four inches high, with five pieces C cut from each. ',
+          'Trim a piece with a star to its own height: it is lower than its strip.',
         ],
       },
-      ...plans,
+      { kind: 'chart', chart: stripsChart(desk) },
     ],
   };
 }
@@ -92,45 +93,45 @@ function isWholeStrip(line: PieceLine): boolean {
   return line.cutAs === 'long-strip' && line.use.some(({ unit }) => unit === 'binding');
 }
 
-function planChart(desk: Desk, size: WorkedSize): Chart {
-  const rows = size.cloth.needs.flatMap((need): ChartRow[] => {
-    const { plan } = need;
-    const head: Words = [
-      { strong: fabricName(desk.pattern, need.fabric) },
-      ', ',
-      field(need.yards),
-      ': ',
-      field(count(plan.stripCount, 'strips')),
-      plan.stripCount === 1 ? ' strip, ' : ' strips, ',
-      proofWords(plan),
+/** Fabric by fabric, the strips of every size side by side. */
+function stripsChart(desk: Desk): Chart {
+  const { pattern, sizes } = desk;
+  const rows = pattern.fabrics.flatMap(({ id, name }): ChartRow[] => {
+    const plans = sizes.map(({ cloth }) => cloth.needs.find((need) => need.fabric === id)?.plan);
+    const most = Math.max(...plans.map((plan) => plan?.strips.length ?? 0));
+    if (most === 0) return [];
+    const lines = Array.from({ length: most }, (_, i): ChartRow => {
+      return { cells: plans.map((plan) => stripWords(plan?.strips[i])) };
+    });
+    return [
+      { group: { fabric: id }, cells: [[{ strong: name }]] },
+      ...lines,
+      { cells: plans.map((plan) => (plan === undefined ? ['–'] : proofWords(plan))) },
     ];
-    return [{ group: { fabric: need.fabric }, cells: [head] }, ...plan.strips.map(stripRow)];
   });
   return {
-    id: `strips-${size.size.id}`,
-    title: `${size.size.name}: strips to cut`,
-    columns: [
-      { title: 'Strips', align: 'left', share: 1 },
-      { title: 'Height', align: 'left', share: 1 },
-      { title: 'From each', align: 'left', share: 6 },
-    ],
+    id: 'strips',
+    title: 'Strips to cut',
+    columns: sizes.map(({ size }) => ({ title: size.name, align: 'left', share: 1 })),
     rows,
   };
 }
 
-/** How good the plan is, as proved. */
-function proofWords({ proven, bound, length }: CuttingPlan): string {
-  if (proven) return 'and less cloth cannot do';
-  return `at most ${Math.max(1, Math.ceil((1 - bound / length.value) * 100))} % more than the least possible`;
+/** "3 × 6¼″: 5 C, 5 I*". */
+function stripWords(strip: Strip | undefined): Words {
+  if (strip === undefined) return [''];
+  const many = new Map<string, number>();
+  for (const piece of strip.pieces) {
+    const letter = same(piece.height, strip.height) ? piece.letter : `${piece.letter}*`;
+    many.set(letter, (many.get(letter) ?? 0) + piece.count);
+  }
+  const from = [...many].map(([letter, times]) => (times === 1 ? letter : `${times} ${letter}`));
+  return [field(count(strip.times, 'strips')), ' × ', field(given(strip.height, 'height')), `: ${from.join(', ')}`];
 }
 
-function stripRow(strip: Strip): ChartRow {
-  const pieces = new Map<string, number>();
-  for (const { letter, count: many } of strip.pieces) pieces.set(letter, (pieces.get(letter) ?? 0) + many);
-  const trimmed = strip.pieces.filter((piece) => !same(piece.height, strip.height)).map(({ letter }) => letter);
-  const from = [...pieces].map(([letter, many]) => (many === 1 ? letter : `${many} ${letter}`));
-  const trims = trimmed.length === 0 ? [] : [` (trim ${listed([...new Set(trimmed)])} to height)`];
-  return {
-    cells: [[field(count(strip.times, 'strips'))], [field(given(strip.height, 'height'))], [listed(from), ...trims]],
-  };
+/** How good the plan is, as proved. */
+function proofWords({ proven, bound, length, stripCount }: CuttingPlan): Words {
+  const strips: Words = [field(count(stripCount, 'strips')), stripCount === 1 ? ' strip; ' : ' strips; '];
+  if (proven) return [...strips, 'less cloth cannot do'];
+  return [...strips, `at most ${Math.max(1, Math.ceil((1 - bound / length.value) * 100))} % over the least`];
 }

@@ -48,7 +48,7 @@ function unitSteps(desk: Desk, group: UnitGroup, its: readonly UnitInSize[]): re
     const words = stageWords(its, i);
     if (!last) return { words, figures };
     return {
-      words: words,
+      words,
       figures: [...figures, ...finished(group, shown)],
       perSize: made(its),
     };
