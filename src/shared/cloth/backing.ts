@@ -1,5 +1,5 @@
 import { longer } from '../measure/inches.ts';
-import { count, given, inYards, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
+import { count, given, inYards, named, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { BackingNeed, BattingNeed } from './cloth.ts';
@@ -40,7 +40,12 @@ interface Panels {
 function panels(reach: Traced, length: Traced, seams: 'across' | 'down', { house }: Pattern): Panels {
   const one = !longer(reach.value, house.usableWidth);
   const many = one ? count(1, 'panel') : widthsFor(reach, house);
-  return { panels: many, seams: one ? 'none' : seams, panelLength: length, cloth: one ? length : times(many, length) };
+  return {
+    panels: many,
+    seams: one ? 'none' : seams,
+    panelLength: length,
+    cloth: one ? length : times(named(many, 'panels'), named(length, 'long')),
+  };
 }
 
 /** Batting: as large as the backing, in one piece. */

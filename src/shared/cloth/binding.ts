@@ -1,9 +1,10 @@
-import { count, given, inYards, named, over, plus, rounded, times } from '../measure/traced.ts';
+import { count, given, named, over, plus, rounded, times } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { BindingNeed, PieceLine } from './cloth.ts';
 import { usableWidth } from './join.ts';
 import { BINDING_KEY, type Letters } from './letters.ts';
+import { yardsFor } from './yards.ts';
 
 /** Added to the perimeter for joining the strips, mitring four corners and closing: what published patterns allow. */
 const JOINS_AND_CORNERS = 10;
@@ -17,11 +18,8 @@ export function bindingNeed(quilt: Quilt, { binding, house }: Pattern): BindingN
   const length = plus(perimeter, given(JOINS_AND_CORNERS, 'for joins and corners'));
   const strips = rounded(over(length, usableWidth(house)), 1, 'up');
   const stripWidth = given(binding.strip, 'wide');
-  const cloth = plus(
-    named(times(named(strips, 'strips'), stripWidth), 'of strips'),
-    given(house.squaring, 'squaring up'),
-  );
-  return { fabric: binding.fabric, stripWidth, strips, length, yards: rounded(inYards(cloth), house.yardStep, 'up') };
+  const yards = yardsFor(times(named(strips, 'strips'), stripWidth), house);
+  return { fabric: binding.fabric, stripWidth, strips, length, yards };
 }
 
 /** The binding strips as a line of the chart. */

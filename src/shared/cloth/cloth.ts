@@ -95,6 +95,8 @@ export interface FabricNeed {
   readonly plan: CuttingPlan;
   /** Yards to buy: strips, squaring up, rounded up last. */
   readonly yards: Traced;
+  /** True when no plan of strips could be bought with less: the plan's bound comes to the same yards. */
+  readonly least: boolean;
 }
 
 /** Binding: straight strips joined end to end. */

@@ -1,8 +1,10 @@
-import { given, inYards, named, plus, rounded } from '../measure/traced.ts';
+import { same } from '../measure/inches.ts';
+import { given, named } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { FabricNeed, PieceLine } from './cloth.ts';
 import { cuttingPlan } from './cuttingPlan.ts';
 import { BINDING_KEY } from './letters.ts';
+import { yardsFor } from './yards.ts';
 
 /**
  * What a buyer needs of each fabric that is cut, in the pattern's order: one plan for all its uses in blocks, borders and
@@ -17,8 +19,9 @@ export function fabricNeeds(lines: readonly PieceLine[], pattern: Pattern): read
 function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Pattern): FabricNeed {
   const { house } = pattern;
   const plan = cuttingPlan(fabric, lines, house);
-  const cloth = plus(named(plan.length, 'of strips'), given(house.squaring, 'squaring up'));
-  return { fabric, uses: usesOf(lines, pattern), plan, yards: rounded(inYards(cloth), house.yardStep, 'up') };
+  const yards = yardsFor(named(plan.length, 'of strips'), house);
+  const least = same(yards.value, yardsFor(given(plan.bound, 'of strips'), house).value);
+  return { fabric, uses: usesOf(lines, pattern), plan, yards, least };
 }
 
 function usesOf(lines: readonly PieceLine[], pattern: Pattern): readonly string[] {

@@ -27,6 +27,6 @@ export function setAlone(kinds: readonly Kind[], width: Inches): Parted {
       return false;
     });
   }
-  const left = new Set(rest.map((lie) => lie.kind));
-  return { alone, rest: kinds.flatMap((_, kind) => (left.has(kind) ? [kind] : [])) };
+  const set = new Set(alone.flatMap(({ laid }) => laid.map(({ lie }) => lie.kind)));
+  return { alone, rest: kinds.flatMap((kind, index) => (kind.count > 0 && !set.has(index) ? [index] : [])) };
 }

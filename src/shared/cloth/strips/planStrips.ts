@@ -21,21 +21,34 @@ export interface StripPlan {
   readonly proven: boolean;
 }
 
-/** Basic operations a live plan may spend: under a millisecond for most fabrics, and far less when a proof comes early. */
-const LIVE_EFFORT = 200_000;
+/**
+ * Basic operations a live plan may spend: under a millisecond for the few pieces of most fabrics and far less when a proof
+ * comes early; a few milliseconds for scores of different pieces.
+ */
+const LIVE_EFFORT = { least: 200_000, most: 1_500_000, builds: 4 };
 
 /** A problem this many times too large for the effort is only planned as by hand. */
-const TOO_LARGE = 50;
+const TOO_LARGE = 8;
+
+/** About what it costs to build one plan. */
+function costOfBuilding(problem: Problem): number {
+  return problem.lies.length ** 2 * problem.grid.capacity;
+}
+
+function liveEffort(problem: Problem): number {
+  const wanted = LIVE_EFFORT.builds * costOfBuilding(problem);
+  return Math.min(LIVE_EFFORT.most, Math.max(LIVE_EFFORT.least, wanted));
+}
 
 /**
  * Cuts pieces from strips across the cloth, in as little length as it can: each strip is as tall as its tallest piece, pieces
  * stand side by side, lower ones are trimmed to height. Simple plans are tried first and the search ends as soon as a
  * plan is as short as the bound. The same question always gets the same plan.
  * @param width usable width of the cloth, inches
- * @param effort basic operations that may be spent
+ * @param effort basic operations that may be spent; left out, what a live plan may
  * @throws RangeError when a piece is wider than the cloth however it lies
  */
-export function planStrips(kinds: readonly Kind[], width: Inches, effort = LIVE_EFFORT): StripPlan {
+export function planStrips(kinds: readonly Kind[], width: Inches, effort?: number): StripPlan {
   const { alone, rest } = setAlone(kinds, width);
   const set = lengthOf(alone);
   const problem = problemOf(
@@ -43,7 +56,7 @@ export function planStrips(kinds: readonly Kind[], width: Inches, effort = LIVE_
     width,
   );
   const search = new Search();
-  if (problem.kinds.length > 0) solve(problem, search, effort);
+  if (problem.kinds.length > 0) solve(problem, search, effort ?? liveEffort(problem));
   const own = search.strips.map((strip) => ({
     ...strip,
     laid: strip.laid.map(({ lie, count }) => ({ lie: { ...lie, kind: rest[lie.kind] as number }, count })),
@@ -57,8 +70,7 @@ function solve(problem: Problem, search: Search, effort: number): void {
   const lowest = problem.liesOfKind.map((ways) => problem.lies[ways[0] as number] as Lie);
   search.offer(bestFit(problem, lowest));
   search.raise(nextSum(firstBound(problem), heights));
-  const large = problem.lies.length ** 2 * problem.grid.capacity > TOO_LARGE * effort;
-  if (search.proven || large) return;
+  if (search.proven || costOfBuilding(problem) > TOO_LARGE * effort) return;
   const areas = problem.kinds.map((kind) => kind.width * kind.height);
   search.offer(
     build(
