@@ -1,0 +1,40 @@
+import { inchesText } from '../../shared/measure/fraction.ts';
+import { addBorder } from '../../shared/pattern/edits/index.ts';
+import { PanelPart } from '../app/SidePanel.tsx';
+import { Button } from '../parts/Button.tsx';
+import { FabricSwatch } from '../parts/FabricSwatch.tsx';
+import { Rows } from '../parts/Rows.tsx';
+import { usePattern, useStudio } from '../state/hooks.tsx';
+
+/** The borders from the inside out; a press opens one. */
+export function BordersPart() {
+  const { borders, fabrics } = usePattern();
+  const studio = useStudio();
+  const open = (border: string) => studio.select({ kind: 'border', border });
+  const add = () => {
+    const name = borders.length === 0 ? 'Border' : 'Outer border';
+    studio.act(addBorder, { name, fabric: fabrics[0]?.id ?? '', width: 3, first: 'sides' });
+    const made = studio.store.getState().history?.now.borders.at(-1);
+    if (made !== undefined) open(made.id);
+  };
+  const colourOf = (id: string) => fabrics.find((fabric) => fabric.id === id)?.colour ?? 'none';
+  return (
+    <PanelPart title="Borders, from the inside out">
+      {borders.length === 0 ? <p className="quiet small">None yet: the binding is sewn to the blocks.</p> : null}
+      <Rows
+        label="Borders"
+        rows={borders.map(({ id, name, fabric, width, first }) => ({
+          id,
+          name,
+          lead: <FabricSwatch colour={colourOf(fabric)} name={fabric} bare />,
+          more: first === 'sides' ? 'sides first' : 'top and bottom first',
+          end: inchesText(width),
+          onPress: () => open(id),
+        }))}
+      />
+      <Button small onPress={add} isDisabled={borders.length >= 20}>
+        Add a border
+      </Button>
+    </PanelPart>
+  );
+}

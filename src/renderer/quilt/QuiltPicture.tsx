@@ -1,0 +1,44 @@
+import { useMemo } from 'react';
+import { inksFor } from '../../shared/diagrams/hatches.ts';
+import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import { Stage } from '../parts/stage/Stage.tsx';
+import { FindingsOver } from './FindingsOver.tsx';
+import type { Over } from './look.ts';
+import { PickedBorder } from './PickedBorder.tsx';
+import { PlacePicker } from './PlacePicker.tsx';
+import styles from './quilt.module.css';
+
+interface QuiltPictureProps {
+  readonly worked: WorkedOut;
+  readonly size: WorkedSize;
+  readonly over: ReadonlySet<Over>;
+}
+
+/** One size, whole; its blocks and borders can be picked, and what does not fit is drawn on it. */
+export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
+  const { quilt } = size;
+  const turns = over.has('turns');
+  const letters = over.has('letters');
+  const figure = useMemo(
+    () =>
+      quiltFigure(quilt, worked.blocks, {
+        borders: true,
+        letters,
+        lines: turns || letters,
+        name: size.size.name,
+        ...(turns ? { turns: 'arrows' as const } : {}),
+      }),
+    [quilt, worked.blocks, size.size.name, turns, letters],
+  );
+  const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked.pattern.fabrics]);
+  return (
+    <div className={styles.cloth} data-grey={over.has('grey')}>
+      <Stage figure={figure} inks={inks}>
+        <PickedBorder quilt={quilt} />
+        <PlacePicker quilt={quilt} />
+        <FindingsOver worked={worked} size={size} />
+      </Stage>
+    </div>
+  );
+}
