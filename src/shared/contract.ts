@@ -18,7 +18,10 @@ export interface Contract {
   /** The whole pattern, to draw or copy it: the one that was open last stays so. */
   lookAtPattern(id: string): Promise<Pattern>;
   /** Keeps the pattern; answers once it is on disk. `revision` is the one last seen: a newer one on disk refuses. */
-  savePattern(request: { readonly pattern: Pattern; readonly revision: number | null }): Promise<{ readonly revision: number }>;
+  savePattern(request: {
+    readonly pattern: Pattern;
+    readonly revision: number | null;
+  }): Promise<{ readonly revision: number }>;
   removePattern(id: string): Promise<void>;
 
   /**

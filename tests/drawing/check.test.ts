@@ -21,7 +21,9 @@ describe('a drawing', () => {
   });
 
   test('with a hole says that there is a gap, and where', () => {
-    expect(words([rectangle(0, 0, 4, 2), rectangle(0, 2, 1, 2), rectangle(2, 2, 2, 2)])[0]).toMatch(/gap in the block at/);
+    expect(words([rectangle(0, 0, 4, 2), rectangle(0, 2, 1, 2), rectangle(2, 2, 2, 2)])[0]).toMatch(
+      /gap in the block at/,
+    );
   });
 
   test('with two patches on one another says that they overlap', () => {

@@ -85,7 +85,12 @@ describe('sewing up on paper', () => {
   });
 
   test('turning what is sewn and turning it again is turning it once', () => {
-    const edges = { top: [{ design: 1, sewn: 1.125 }], right: [{ design: 2, sewn: 2 }], bottom: [], left: [{ design: 0.5, sewn: 0.4375 }] };
+    const edges = {
+      top: [{ design: 1, sewn: 1.125 }],
+      right: [{ design: 2, sewn: 2 }],
+      bottom: [],
+      left: [{ design: 0.5, sewn: 0.4375 }],
+    };
     const sewn = plainSewn(3, 5, { width: 3, height: 5 }, edges);
     const turns = fc.constantFrom(...ALL_TURNS);
     fc.assert(

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { Edit } from '../../src/shared/pattern/edit.ts';
-import { ALONE } from '../../src/shared/pattern/recipes.ts';
 import { readPatternText } from '../../src/shared/pattern/load.ts';
+import { ALONE } from '../../src/shared/pattern/recipes.ts';
 import { documentText } from '../../src/shared/pattern/save.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 

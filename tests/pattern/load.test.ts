@@ -33,7 +33,7 @@ describe('a pattern file', () => {
 
   test('may name a recipe file that lies beside it', () => {
     const text = demoText((document) => {
-      document['recipes'] = [{ file: 'lantern.recipe.json' }, ...(document['recipes'] as unknown[]).slice(1)];
+      document.recipes = [{ file: 'lantern.recipe.json' }, ...(document.recipes as unknown[]).slice(1)];
     });
     const beside = (name: string) => (name === 'lantern.recipe.json' ? documentText(demo.recipes[0] as never) : null);
     const read = readPatternText(text, { ...around, beside });
@@ -43,9 +43,11 @@ describe('a pattern file', () => {
 
   test('may not reach for files elsewhere', () => {
     const text = demoText((document) => {
-      document['recipes'] = [{ file: '../elsewhere.recipe.json' }];
+      document.recipes = [{ file: '../elsewhere.recipe.json' }];
     });
-    expect(wrongWith(text, { ...around, beside: () => documentText(starter('paw')) })[0]).toMatch(/no file “..\/elsewhere/);
+    expect(wrongWith(text, { ...around, beside: () => documentText(starter('paw')) })[0]).toMatch(
+      /no file “..\/elsewhere/,
+    );
   });
 });
 
@@ -81,16 +83,44 @@ describe('a file that is not a pattern is refused in one sentence with its place
 });
 
 describe('a pattern that breaks its schema is told where', () => {
-  const sizes = (document: Record<string, unknown>) => document['sizes'] as Record<string, unknown>[];
+  const sizes = (document: Record<string, unknown>) => document.sizes as Record<string, unknown>[];
   test.each<[string, (document: Record<string, unknown>) => void, string]>([
-    ['a title left out', (d) => delete d['title'], 'title: title is missing: it must be words in quotes.'],
-    ['no columns', (d) => Object.assign(sizes(d)[1] as object, { across: 0 }), 'sizes[1].across: sizes[1].across must be at least 1.'],
-    ['a million blocks', (d) => Object.assign(sizes(d)[1] as object, { across: 1_000_000 }), 'sizes[1].across: sizes[1].across must be at most 200.'],
-    ['words for a number', (d) => Object.assign(sizes(d)[0] as object, { block: 'nine' }), 'sizes[0].block: sizes[0].block must be a number.'],
-    ['a block of no size', (d) => Object.assign(sizes(d)[0] as object, { block: 0 }), 'sizes[0].block: sizes[0].block must be more than 0.'],
-    ['an unknown entry', (d) => Object.assign(sizes(d)[0] as object, { drop: 12 }), 'sizes[0]: sizes[0] has “drop”, which does not belong there.'],
-    ['a colour in words', (d) => Object.assign((d['fabrics'] as object[])[0] as object, { colour: 'blue' }), 'fabrics[0].colour: fabrics[0].colour cannot be read: write the colour as #rrggbb.'],
-    ['a date that is none', (d) => Object.assign(d['edition'] as object, { date: 'May' }), 'edition.date: edition.date must be a date such as 2026-05-01.'],
+    ['a title left out', (d) => delete d.title, 'title: title is missing: it must be words in quotes.'],
+    [
+      'no columns',
+      (d) => Object.assign(sizes(d)[1] as object, { across: 0 }),
+      'sizes[1].across: sizes[1].across must be at least 1.',
+    ],
+    [
+      'a million blocks',
+      (d) => Object.assign(sizes(d)[1] as object, { across: 1_000_000 }),
+      'sizes[1].across: sizes[1].across must be at most 200.',
+    ],
+    [
+      'words for a number',
+      (d) => Object.assign(sizes(d)[0] as object, { block: 'nine' }),
+      'sizes[0].block: sizes[0].block must be a number.',
+    ],
+    [
+      'a block of no size',
+      (d) => Object.assign(sizes(d)[0] as object, { block: 0 }),
+      'sizes[0].block: sizes[0].block must be more than 0.',
+    ],
+    [
+      'an unknown entry',
+      (d) => Object.assign(sizes(d)[0] as object, { drop: 12 }),
+      'sizes[0]: sizes[0] has “drop”, which does not belong there.',
+    ],
+    [
+      'a colour in words',
+      (d) => Object.assign((d.fabrics as object[])[0] as object, { colour: 'blue' }),
+      'fabrics[0].colour: fabrics[0].colour cannot be read: write the colour as #rrggbb.',
+    ],
+    [
+      'a date that is none',
+      (d) => Object.assign(d.edition as object, { date: 'May' }),
+      'edition.date: edition.date must be a date such as 2026-05-01.',
+    ],
     ['no sizes', (d) => Object.assign(d, { sizes: [] }), 'sizes: sizes must be at least 1 long.'],
   ])('%s', (_, change, expected) => {
     expect(wrongWith(demoText(change))[0]).toBe(expected);
@@ -98,7 +128,7 @@ describe('a pattern that breaks its schema is told where', () => {
 
   test('a cell of a recipe that names an unknown role form says what the nearest form wants', () => {
     const recipe = JSON.parse(documentText(starter('pinwheel'))) as { body: { key: Record<string, unknown> } };
-    recipe.body.key['H'] = { unit: 'hst', roles: ['blades'] };
+    recipe.body.key.H = { unit: 'hst', roles: ['blades'] };
     const read = readRecipeText(JSON.stringify(recipe));
     if (read.ok) throw new Error('read');
     expect(read.findings[0]?.where.path).toBe('body.key.H.roles');

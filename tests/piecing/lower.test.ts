@@ -20,7 +20,16 @@ function complaints(body: unknown, extra: object = {}): readonly string[] {
     { id: 'light', name: 'Light', value: 'light' },
     { id: 'dark', name: 'Dark', value: 'dark' },
   ];
-  const base = { format: 'piecewright-recipe', version: 1, id: 'test', name: 'Test', finished: 6, roles, body, ...extra };
+  const base = {
+    format: 'piecewright-recipe',
+    version: 1,
+    id: 'test',
+    name: 'Test',
+    finished: 6,
+    roles,
+    body,
+    ...extra,
+  };
   const recipe = recipeSchema.parse(base);
   const result = lower(recipe, {}, new Map([...starterBook(), [recipe.id, recipe]]), 'recipes[0]');
   return result.ok ? [] : result.findings.map((finding) => `${finding.where.path}: ${finding.what}`);
@@ -35,14 +44,17 @@ const grid = (key: object, layout: string[], columns: (number | string)[] = [1, 
 });
 
 describe('every starter recipe', () => {
-  test.each(starterRecipes().map((recipe) => [recipe.name, recipe] as const))('%s is drawn and pieced without a gap', (_, recipe) => {
-    const { drawing, root, units } = lowered(recipe);
-    const area = drawing.patches.reduce((sum, patch) => sum + doubleArea(patchPoints(drawing, patch)), 0);
-    expect(area).toBe(2 * drawing.width * drawing.height);
-    const sewn = leavesOf(root).flatMap((leaf) => leaf.patches);
-    expect([...sewn].sort((a, b) => a - b)).toEqual(drawing.patches.map((_patch, index) => index));
-    expect(new Set(leavesOf(root).map((leaf) => leaf.unit))).toEqual(new Set(units.map((unit) => unit.key)));
-  });
+  test.each(starterRecipes().map((recipe) => [recipe.name, recipe] as const))(
+    '%s is drawn and pieced without a gap',
+    (_, recipe) => {
+      const { drawing, root, units } = lowered(recipe);
+      const area = drawing.patches.reduce((sum, patch) => sum + doubleArea(patchPoints(drawing, patch)), 0);
+      expect(area).toBe(2 * drawing.width * drawing.height);
+      const sewn = leavesOf(root).flatMap((leaf) => leaf.patches);
+      expect([...sewn].sort((a, b) => a - b)).toEqual(drawing.patches.map((_patch, index) => index));
+      expect(new Set(leavesOf(root).map((leaf) => leaf.unit))).toEqual(new Set(units.map((unit) => unit.key)));
+    },
+  );
 });
 
 describe('the same unit turned is the same unit', () => {
@@ -74,19 +86,25 @@ describe('the same unit turned is the same unit', () => {
 
   test('however a recipe is turned inside another, its patches land where the turned drawing has them', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...ALL_TURNS), fc.constantFrom('bears-paw', 'friendship-star', 'log-cabin', 'paw'), (turn, id) => {
-        const inner = lowered(starter(id));
-        const roles = starter(id).roles;
-        const body = grid({ X: { recipe: id } }, [writeToken({ name: 'X', turn })], [1], [1]);
-        const { drawing, root } = lowered(recipeSchema.parse({ ...starter(id), id: 'holder', roles, parameters: [], body }));
-        expect(drawing.patches.length).toBe(inner.drawing.patches.length);
-        for (const leaf of leavesOf(root)) {
-          const points = leaf.patches.flatMap((patch) => patchPoints(drawing, drawing.patches[patch] as never));
-          const xs = points.map((p) => p.x);
-          expect(Math.min(...xs)).toBe(leaf.box.x);
-          expect(Math.max(...xs)).toBe(leaf.box.x + leaf.box.width);
-        }
-      }),
+      fc.property(
+        fc.constantFrom(...ALL_TURNS),
+        fc.constantFrom('bears-paw', 'friendship-star', 'log-cabin', 'paw'),
+        (turn, id) => {
+          const inner = lowered(starter(id));
+          const roles = starter(id).roles;
+          const body = grid({ X: { recipe: id } }, [writeToken({ name: 'X', turn })], [1], [1]);
+          const { drawing, root } = lowered(
+            recipeSchema.parse({ ...starter(id), id: 'holder', roles, parameters: [], body }),
+          );
+          expect(drawing.patches.length).toBe(inner.drawing.patches.length);
+          for (const leaf of leavesOf(root)) {
+            const points = leaf.patches.flatMap((patch) => patchPoints(drawing, drawing.patches[patch] as never));
+            const xs = points.map((p) => p.x);
+            expect(Math.min(...xs)).toBe(leaf.box.x);
+            expect(Math.max(...xs)).toBe(leaf.box.x + leaf.box.width);
+          }
+        },
+      ),
     );
   });
 });
@@ -101,7 +119,9 @@ describe('a grid that cannot be', () => {
   });
 
   test('names a role the recipe has not', () => {
-    expect(complaints(grid({ P: { unit: 'plain', role: 'gold' } }, ['P P', 'P P']))[0]).toMatch(/key\.P\.role: .*no fabric role “gold”/);
+    expect(complaints(grid({ P: { unit: 'plain', role: 'gold' } }, ['P P', 'P P']))[0]).toMatch(
+      /key\.P\.role: .*no fabric role “gold”/,
+    );
   });
 
   test('names an entry that is not in the key and one that is misspelt', () => {
@@ -137,8 +157,8 @@ describe('a grid that cannot be', () => {
   });
 
   test('a nested recipe of another shape does not fill its cell', () => {
-    expect(complaints(grid({ R: { recipe: 'rail', roles: { outer: 'light', inner: 'dark' } } }, ['R'], [2], [1]))[0]).toMatch(
-      /does not fill a cell of 2 by 1/,
-    );
+    expect(
+      complaints(grid({ R: { recipe: 'rail', roles: { outer: 'light', inner: 'dark' } } }, ['R'], [2], [1]))[0],
+    ).toMatch(/does not fill a cell of 2 by 1/);
   });
 });

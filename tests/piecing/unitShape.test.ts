@@ -42,9 +42,9 @@ const UNITS: readonly Unit[] = [
 ];
 
 describe('the patches of a unit', () => {
-  it.each(UNITS)('of kind $kind ($key) cover it once, each clockwise', unit => {
-    const areas = unitPolygons(unit).map(polygon => doubleArea(polygon.corners) / 2);
-    expect(areas.every(area => area > 0)).toBe(true);
+  it.each(UNITS)('of kind $kind ($key) cover it once, each clockwise', (unit) => {
+    const areas = unitPolygons(unit).map((polygon) => doubleArea(polygon.corners) / 2);
+    expect(areas.every((area) => area > 0)).toBe(true);
     expect(areas.reduce((a, b) => a + b, 0)).toBe(unit.width * unit.height);
   });
 

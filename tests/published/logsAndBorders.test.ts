@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { given } from '../../src/shared/measure/traced.ts';
 import { lower } from '../../src/shared/piecing/lower.ts';
 import { logCut } from '../../src/shared/piecing/methods/logCut.ts';
 import { plainCut } from '../../src/shared/piecing/methods/plainCut.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
-import { recipeSchema } from '../../src/shared/recipe/schema.ts';
 import { buttBorder, type Growing } from '../../src/shared/quilt/borders.ts';
-import { given } from '../../src/shared/measure/traced.ts';
+import { recipeSchema } from '../../src/shared/recipe/schema.ts';
 import { demoPattern, starter, starterBook } from '../helpers/starters.ts';
 
 const QUARTER = { seam: 1 / 4, step: 1 / 8 };

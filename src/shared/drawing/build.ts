@@ -33,7 +33,9 @@ function withVerticesBetween(a: number, b: number, points: readonly Point[]): nu
   const from = points[a] as Point;
   const to = points[b] as Point;
   const reach = (p: Point) => (p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y);
-  const between = points.flatMap((point, index) => (liesBetween(point, from, to) ? [{ index, reach: reach(point) }] : []));
+  const between = points.flatMap((point, index) =>
+    liesBetween(point, from, to) ? [{ index, reach: reach(point) }] : [],
+  );
   return [a, ...between.sort((p, q) => p.reach - q.reach).map(({ index }) => index)];
 }
 

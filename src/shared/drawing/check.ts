@@ -1,5 +1,5 @@
 import type { Finding } from '../measure/finding.ts';
-import { doubleArea, type Drawing, patchPoints } from './drawing.ts';
+import { type Drawing, doubleArea, patchPoints } from './drawing.ts';
 import type { Box, Point } from './turn.ts';
 
 /**
@@ -19,12 +19,16 @@ export function checkDrawing(drawing: Drawing, path: string): readonly Finding[]
 function outside(drawing: Drawing, path: string): readonly Finding[] {
   const away = drawing.points.find((p) => p.x < 0 || p.y < 0 || p.x > drawing.width || p.y > drawing.height);
   if (away === undefined) return [];
-  return [{ level: 'stops', what: `A patch reaches outside the block at ${placeText(away)}.`, where: at(path, away, away) }];
+  return [
+    { level: 'stops', what: `A patch reaches outside the block at ${placeText(away)}.`, where: at(path, away, away) },
+  ];
 }
 
 function edgeFindings(drawing: Drawing, path: string): readonly Finding[] {
   const walked = new Map<string, number>();
-  const edges = drawing.patches.flatMap(({ outline }) => outline.map((a, i) => [a, outline[(i + 1) % outline.length]] as const));
+  const edges = drawing.patches.flatMap(({ outline }) =>
+    outline.map((a, i) => [a, outline[(i + 1) % outline.length]] as const),
+  );
   for (const [a, b] of edges) walked.set(`${a}>${b}`, (walked.get(`${a}>${b}`) ?? 0) + 1);
   const point = (index: number | undefined) => drawing.points[index as number] as Point;
   const findings: Finding[] = [];
@@ -34,7 +38,11 @@ function edgeFindings(drawing: Drawing, path: string): readonly Finding[] {
     if ((walked.get(`${a}>${b}`) ?? 0) > 1) {
       findings.push({ level: 'stops', what: `Two patches overlap at ${placeText(from)}.`, where: at(path, from, to) });
     } else if (!walked.has(`${b}>${a}`) && !onOutline(from, to, drawing)) {
-      findings.push({ level: 'stops', what: `There is a gap in the block at ${placeText(from)}.`, where: at(path, from, to) });
+      findings.push({
+        level: 'stops',
+        what: `There is a gap in the block at ${placeText(from)}.`,
+        where: at(path, from, to),
+      });
     }
   }
   if (findings.length === 0 && !coversAll(drawing)) {

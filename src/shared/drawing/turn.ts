@@ -56,7 +56,11 @@ export function turnBox(box: Box, turn: Turn, width: number, height: number): Bo
 }
 
 /** The width and height of a turned `width` × `height` thing. */
-export function turnSize(width: number, height: number, turn: Turn): { readonly width: number; readonly height: number } {
+export function turnSize(
+  width: number,
+  height: number,
+  turn: Turn,
+): { readonly width: number; readonly height: number } {
   return turn.quarters % 2 === 0 ? { width, height } : { width: height, height: width };
 }
 

@@ -26,7 +26,13 @@ export interface FittedBlock {
  * @param grid finished inches of one grid unit
  * @param seam inches
  */
-export function fitBlock(piecing: Piecing, units: readonly SizedUnit[], grid: Inches, seam: Inches, named: Named): FittedBlock {
+export function fitBlock(
+  piecing: Piecing,
+  units: readonly SizedUnit[],
+  grid: Inches,
+  seam: Inches,
+  named: Named,
+): FittedBlock {
   const up = sewUp(piecing.root, measureUnits(units, grid, seam));
   return { up, findings: [...misfitFindings(up.misfits, named), ...driftFindings(up.sewn, named)] };
 }
@@ -55,7 +61,9 @@ function misfitFindings(misfits: readonly Misfit[], { letter, size, path }: Name
     worst.kind === 'length'
       ? `In block ${letter} a part is ${amount} too ${worst.by > 0 ? 'short' : 'long'} for the part it is sewn to in ${size}.${others}`
       : `In block ${letter} two seams miss each other by ${amount} in ${size}.${others}`;
-  return [{ level: levelOf(worst.by), what, where: { path, size, on: letter, box: worst.box }, by: worst.by, mend: MEND }];
+  return [
+    { level: levelOf(worst.by), what, where: { path, size, on: letter, box: worst.box }, by: worst.by, mend: MEND },
+  ];
 }
 
 const MEND = 'Choose a block size whose units fall on the ruler’s marks.';

@@ -2,8 +2,8 @@ import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
-import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
 import { leavesOf } from '../piecing/tree.ts';
+import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
 import { levelOf } from './level.ts';
 import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
 import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
@@ -54,7 +54,9 @@ function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, qu
     const id = leaf?.kind === 'strip' ? leaf.border : '';
     byBorder.set(id, [...(byBorder.get(id) ?? []), misfit]);
   }
-  return [...byBorder].map(([id, some]) => (id === '' ? rowFinding(some, size) : borderFinding(id, some, pattern, size)));
+  return [...byBorder].map(([id, some]) =>
+    id === '' ? rowFinding(some, size) : borderFinding(id, some, pattern, size),
+  );
 }
 
 function worstOf(misfits: readonly Misfit[]): Misfit {
@@ -67,8 +69,15 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   const { by, box } = worstOf(misfits);
   const sides = misfits.length === 1 ? 'on one side' : `on ${misfits.length} sides`;
   const what = `${name} is ${inchesText(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
-  const mend = 'Choose a block size whose units fall on the ruler’s marks, or cut the border to the quilt’s own measure.';
-  return { level: levelOf(by), what, where: { path: `borders[${index}]`, size: size.name, on: 'quilt', box }, by, mend };
+  const mend =
+    'Choose a block size whose units fall on the ruler’s marks, or cut the border to the quilt’s own measure.';
+  return {
+    level: levelOf(by),
+    what,
+    where: { path: `borders[${index}]`, size: size.name, on: 'quilt', box },
+    by,
+    mend,
+  };
 }
 
 function rowFinding(misfits: readonly Misfit[], size: Size): Finding {

@@ -25,7 +25,12 @@ export interface Sewn {
 const NO_STOPS: Sewn['edges'] = { top: [], right: [], bottom: [], left: [] };
 
 /** A piece with no seam on its edges. */
-export function plainSewn(width: Inches, height: Inches, design: Sewn['design'], edges: Sewn['edges'] = NO_STOPS): Sewn {
+export function plainSewn(
+  width: Inches,
+  height: Inches,
+  design: Sewn['design'],
+  edges: Sewn['edges'] = NO_STOPS,
+): Sewn {
   return { width, height, design, edges };
 }
 

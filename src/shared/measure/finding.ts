@@ -35,7 +35,11 @@ export type Maybe<T> =
   | { readonly ok: false; readonly findings: readonly Finding[] };
 
 /** A refusal for one reason. */
-export function refuse(what: string, path: string, mend?: string): { readonly ok: false; readonly findings: Finding[] } {
+export function refuse(
+  what: string,
+  path: string,
+  mend?: string,
+): { readonly ok: false; readonly findings: Finding[] } {
   return { ok: false, findings: [{ level: 'stops', what, where: { path }, ...(mend === undefined ? {} : { mend }) }] };
 }
 

@@ -37,7 +37,11 @@ function deepest(issue: Issue): Issue {
 
 /** Complaints that say the document was not meant to be of this form at all. */
 function strange(issue: Issue): boolean {
-  return issue.code === 'unrecognized_keys' || issue.code === 'invalid_value' || (issue.code === 'invalid_type' && issue.path.length === 0);
+  return (
+    issue.code === 'unrecognized_keys' ||
+    issue.code === 'invalid_value' ||
+    (issue.code === 'invalid_type' && issue.path.length === 0)
+  );
 }
 
 const KINDS: Readonly<Record<string, string>> = {

@@ -58,7 +58,7 @@ export function readRecipeText(text: string): Reading<Recipe> {
 /** Which kind of document a text says it is; null when it is no JSON or says nothing we know. */
 export function kindOfText(text: string): 'pattern' | 'recipe' | null {
   const parsed = parse(text);
-  const format = parsed.ok && isRecord(parsed.value) ? parsed.value['format'] : undefined;
+  const format = parsed.ok && isRecord(parsed.value) ? parsed.value.format : undefined;
   if (format === PATTERN.format) return 'pattern';
   return format === RECIPE.format ? 'recipe' : null;
 }
@@ -98,17 +98,20 @@ function notJson(text: string, offset: number): string {
 
 function open<Schema extends z.ZodType>(value: unknown, kind: Kind<Schema>): Reading<Loose> {
   if (!isRecord(value)) return wrong([stops(`This is not a ${kind.called}: it must be one entry in { }.`, '')]);
-  if (value['format'] !== kind.format) {
-    const says = typeof value['format'] === 'string' ? `says it is “${value['format']}”` : 'does not say what it is';
+  if (value.format !== kind.format) {
+    const says = typeof value.format === 'string' ? `says it is “${value.format}”` : 'does not say what it is';
     return wrong([stops(`This is not a ${kind.called}: it ${says}, not “${kind.format}”.`, 'format')]);
   }
-  const version = value['version'];
+  const version = value.version;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return wrong([stops('The version must be a whole number from 1.', 'version')]);
   }
   if (version <= kind.newest) return accept(value);
   const what = `This ${kind.called} was saved by a newer Piecewright (format ${version}; this one reads up to ${kind.newest}).`;
-  return wrong([{ ...stops(what, 'version'), mend: 'Update Piecewright and open it again; the file is as it was.' }], true);
+  return wrong(
+    [{ ...stops(what, 'version'), mend: 'Update Piecewright and open it again; the file is as it was.' }],
+    true,
+  );
 }
 
 function stops(what: string, path: string): Finding {

@@ -37,11 +37,18 @@ function fromFile(name: string, path: string, around: Surroundings, read: ReadRe
   const text = /[\\/]|^\.\.?$/.test(name) ? null : around.beside(name);
   if (text === null) {
     const mend = 'Put the recipe file into the same folder, or write the recipe into the pattern.';
-    return { ok: false, findings: [{ level: 'stops', what: `There is no file “${name}” beside this pattern.`, where: { path }, mend }] };
+    return {
+      ok: false,
+      findings: [{ level: 'stops', what: `There is no file “${name}” beside this pattern.`, where: { path }, mend }],
+    };
   }
   const recipe = read(text);
   if (recipe.ok) return recipe;
-  const findings = recipe.findings.map((finding) => ({ ...finding, what: `In ${name}: ${finding.what}`, where: { path } }));
+  const findings = recipe.findings.map((finding) => ({
+    ...finding,
+    what: `In ${name}: ${finding.what}`,
+    where: { path },
+  }));
   return { ok: false, findings };
 }
 
@@ -53,7 +60,11 @@ export function heldBy(recipe: Recipe): readonly string[] {
 }
 
 /** The starters that are named, directly or through others, and are not among the pattern's own. */
-function startersNeeded(own: readonly Recipe[], named: readonly string[], starters: readonly Recipe[]): readonly Recipe[] {
+function startersNeeded(
+  own: readonly Recipe[],
+  named: readonly string[],
+  starters: readonly Recipe[],
+): readonly Recipe[] {
   const found = new Map(own.map((recipe) => [recipe.id, recipe]));
   const needed: Recipe[] = [];
   const open = [...named, ...own.flatMap(heldBy)];

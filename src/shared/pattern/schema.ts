@@ -64,7 +64,10 @@ export const sizeSchema = z.strictObject({
   across: z.number().int().min(1).max(200).describe('Blocks across.'),
   down: z.number().int().min(1).max(200).describe('Blocks down.'),
   block: inches.describe('Finished width of a block, inches.'),
-  borders: z.record(identifierSchema, z.number().min(0).max(60)).default({}).describe('Widths that differ here, inches.'),
+  borders: z
+    .record(identifierSchema, z.number().min(0).max(60))
+    .default({})
+    .describe('Widths that differ here, inches.'),
 });
 
 export const wordsOfPatternSchema = z.strictObject({
@@ -91,7 +94,9 @@ export const patternSchema = z.strictObject({
   recipes: z
     .array(z.union([recipeSchema, z.strictObject({ file: z.string().min(1).max(300) })]))
     .max(60)
-    .describe('Recipes written here in full, or the name of a recipe file beside this one. Starter recipes need neither.'),
+    .describe(
+      'Recipes written here in full, or the name of a recipe file beside this one. Starter recipes need neither.',
+    ),
   blocks: z.array(blockSchema).min(1).max(26),
   fabrics: z.array(fabricSchema).min(1).max(60),
   setting: settingSchema,
@@ -102,7 +107,12 @@ export const patternSchema = z.strictObject({
   }),
   backing: z.strictObject({
     fabric: identifierSchema,
-    beyond: z.number().min(0).max(20).default(4).describe('Backing and batting reach this far beyond each side, inches.'),
+    beyond: z
+      .number()
+      .min(0)
+      .max(20)
+      .default(4)
+      .describe('Backing and batting reach this far beyond each side, inches.'),
   }),
   sizes: z.array(sizeSchema).min(1).max(12),
 });

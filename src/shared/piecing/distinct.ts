@@ -38,7 +38,7 @@ function longSideAcross(shape: Shape, turn: Turn): Lying {
   const square = shape.width === shape.height;
   if (square) return { shape, turn: UNTURNED };
   if (shape.width > shape.height) return { shape, turn: { ...turn, quarters: (turn.quarters % 2) as 0 | 1 } };
-  const quarters = (((turn.quarters + 1) % 2) as 0 | 1);
+  const quarters = ((turn.quarters + 1) % 2) as 0 | 1;
   return { shape: { ...shape, width: shape.height, height: shape.width }, turn: { quarters, mirrored: false } };
 }
 
@@ -98,4 +98,3 @@ function keyOf(shape: Shape): string {
       return `${shape.kind} ${size} ${shape.roles.join('/')}`;
   }
 }
-

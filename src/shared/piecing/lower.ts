@@ -4,8 +4,8 @@ import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import type { Recipe } from '../recipe/schema.ts';
 import { distinct } from './distinct.ts';
 import { lowerGrid } from './lowerGrid.ts';
-import { lowerRounds } from './lowerRounds.ts';
 import { type Lowering, numbersFor, type RecipeBook } from './lowering.ts';
+import { lowerRounds } from './lowerRounds.ts';
 import type { Piecing, Unit } from './piecing.ts';
 import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
 import { leavesOf, mapTree } from './tree.ts';
@@ -29,11 +29,14 @@ export function lower(
   path: string,
 ): Maybe<Piecing> {
   const findings: Finding[] = [];
-  const complaint = (what: string, where: string) => findings.push({ level: 'stops', what, where: { path: joined(path, where) } });
+  const complaint = (what: string, where: string) =>
+    findings.push({ level: 'stops', what, where: { path: joined(path, where) } });
   const numbers = numbersFor(recipe, parameters, complaint);
   const roles = Object.fromEntries(recipe.roles.map(({ id }) => [id, id]));
   const sub =
-    findings.length > 0 ? null : lowerBody({ book, recipe, numbers, roles, within: [recipe.id], path, findings, lowerBody });
+    findings.length > 0
+      ? null
+      : lowerBody({ book, recipe, numbers, roles, within: [recipe.id], path, findings, lowerBody });
   if (sub === null || findings.length > 0) return { ok: false, findings };
   return settle(sub, joined(path, 'body'));
 }
@@ -49,7 +52,8 @@ function joined(path: string, where: string): string {
 }
 
 function settle(sub: Sub, path: string): Maybe<Piecing> {
-  if (sub.polygons.length > MOST_PATCHES) return tooMuch(`The block has ${sub.polygons.length} patches; the most is ${MOST_PATCHES}.`, path);
+  if (sub.polygons.length > MOST_PATCHES)
+    return tooMuch(`The block has ${sub.polygons.length} patches; the most is ${MOST_PATCHES}.`, path);
   const factor = wholeFactor(sub);
   if (factor === null) return tooMuch(`The block’s grid would need more than ${MOST_UNITS} units across.`, path);
   const whole = placeSub(sub, factor, 0, 0);
@@ -75,7 +79,6 @@ function pieced(sub: Sub, drawing: Piecing['drawing']): Piecing {
   const root = mapTree(sub.root, (loose) => distinct(rounded(loose)).leaf, roundedBox);
   return { drawing, root, units: [...units.values()] };
 }
-
 
 /** Sizes that scaling left a hair off a whole number of grid units. */
 function rounded(leaf: LooseLeaf): LooseLeaf {

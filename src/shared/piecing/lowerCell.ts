@@ -50,7 +50,12 @@ function lowerNested(
   return placed.root.kind === 'unit' ? placed : { ...placed, root: { ...placed.root, name: recipe.name } };
 }
 
-function inside(on: Lowering, recipe: Lowering['recipe'], cell: Extract<Cell, { recipe: string }>, where: string): Lowering {
+function inside(
+  on: Lowering,
+  recipe: Lowering['recipe'],
+  cell: Extract<Cell, { recipe: string }>,
+  where: string,
+): Lowering {
   const roles = recipe.roles.map(({ id }) => {
     const outer = cell.roles?.[id] ?? id;
     return [id, roleOf(on, outer, `${where}.roles.${id}`) ?? id] as const;
@@ -93,7 +98,12 @@ const NEEDS = {
 function fits(on: Lowering, unit: keyof typeof NEEDS, width: number, height: number, where: string): boolean {
   const wanted = unit === 'geese' ? 2 * height : height;
   if (Math.abs(width - wanted) < 1e-9 * width) return true;
-  complain(on, `${NEEDS[unit]}; this one is ${width} by ${height}.`, where, 'Change the widths of the columns or rows.');
+  complain(
+    on,
+    `${NEEDS[unit]}; this one is ${width} by ${height}.`,
+    where,
+    'Change the widths of the columns or rows.',
+  );
   return false;
 }
 
@@ -127,14 +137,25 @@ const NEIGHBOURS = [
 ] as const;
 
 /** Corners must not be given twice, reach past the rectangle, or overlap along a side. */
-function cornersFit(on: Lowering, corners: readonly FlippedCorner[], width: number, height: number, where: string): boolean {
+function cornersFit(
+  on: Lowering,
+  corners: readonly FlippedCorner[],
+  width: number,
+  height: number,
+  where: string,
+): boolean {
   const twice = corners.find((corner, i) => corners.findIndex(({ at }) => at === corner.at) !== i);
   if (twice !== undefined) complain(on, `The ${twice.at.replace('-', ' ')} corner is given twice.`, `${where}.corners`);
   const size = (at: string) => corners.find((corner) => corner.at === at)?.size ?? 0;
   const over = NEIGHBOURS.find(([a, b, side]) => size(a) + size(b) > (side === 'width' ? width : height) + 1e-9);
   if (over !== undefined) {
     const [a, b] = over.map((word) => word.replace('-', ' '));
-    complain(on, `The corners ${a} and ${b} overlap in a cell of ${width} by ${height}.`, `${where}.corners`, 'Make one smaller.');
+    complain(
+      on,
+      `The corners ${a} and ${b} overlap in a cell of ${width} by ${height}.`,
+      `${where}.corners`,
+      'Make one smaller.',
+    );
   }
   return twice === undefined && over === undefined;
 }

@@ -16,7 +16,9 @@ export function lowerGrid(on: Lowering, body: GridBody): Sub | null {
   const heights = rows as number[];
   const tokens = layoutOf(on, body);
   if (tokens === null) return null;
-  const cells = tokens.map((row, r) => row.map((token, c) => cellAt(on, body, token, [widths[c] as number, heights[r] as number], r)));
+  const cells = tokens.map((row, r) =>
+    row.map((token, c) => cellAt(on, body, token, [widths[c] as number, heights[r] as number], r)),
+  );
   if (cells.some((row) => row.includes(null))) return null;
   return assemble(cells as Sub[][], widths, heights);
 }
@@ -25,31 +27,49 @@ export function lowerGrid(on: Lowering, body: GridBody): Sub | null {
 function layoutOf(on: Lowering, body: GridBody): Token[][] | null {
   const before = on.findings.length;
   if (body.layout.length !== body.rows.length) {
-    complain(on, `The grid has ${body.rows.length} rows and the layout ${body.layout.length}.`, 'body.layout', 'Give one line for each row.');
+    complain(
+      on,
+      `The grid has ${body.rows.length} rows and the layout ${body.layout.length}.`,
+      'body.layout',
+      'Give one line for each row.',
+    );
   }
   const tokens = body.layout.map((line, r) => {
     const row = readRow(line);
     if (row.length !== body.columns.length) {
       const what = row.length < body.columns.length ? 'leaves a gap' : 'is too long';
-      complain(on, `Row ${r + 1} of the layout ${what}: ${row.length} entries for ${body.columns.length} columns.`, `body.layout[${r}]`);
+      complain(
+        on,
+        `Row ${r + 1} of the layout ${what}: ${row.length} entries for ${body.columns.length} columns.`,
+        `body.layout[${r}]`,
+      );
     }
     for (const entry of row) {
       const name = typeof entry === 'string' ? entry : entry.name;
-      if (typeof entry === 'string') complain(on, `“${entry}” is not an entry such as A, A:90 or A:m180.`, `body.layout[${r}]`);
-      else if (body.key[name] === undefined) complain(on, `The key has no “${name}”.`, `body.layout[${r}]`, 'Add it to the key.');
+      if (typeof entry === 'string')
+        complain(on, `“${entry}” is not an entry such as A, A:90 or A:m180.`, `body.layout[${r}]`);
+      else if (body.key[name] === undefined)
+        complain(on, `The key has no “${name}”.`, `body.layout[${r}]`, 'Add it to the key.');
     }
     return row;
   });
   return on.findings.length > before ? null : (tokens as Token[][]);
 }
 
-function cellAt(on: Lowering, body: GridBody, token: Token, [width, height]: [number, number], row: number): Sub | null {
+function cellAt(
+  on: Lowering,
+  body: GridBody,
+  token: Token,
+  [width, height]: [number, number],
+  row: number,
+): Sub | null {
   const cell = body.key[token.name];
   if (cell === undefined) return null;
   const lying = turnSize(width, height, token.turn);
   const known = on.findings.length;
   const sub = lowerCell(on, cell, lying.width, lying.height, `body.key.${token.name}`);
-  if (sub === null && on.findings.length === known) complain(on, `“${token.name}” cannot be made.`, `body.layout[${row}]`);
+  if (sub === null && on.findings.length === known)
+    complain(on, `“${token.name}” cannot be made.`, `body.layout[${row}]`);
   return sub === null ? null : turnSub(sub, token.turn);
 }
 

@@ -13,7 +13,8 @@ export function lowerRounds(on: Lowering, body: RoundsBody): Sub | null {
   const width = amountOf(on, body.coreWidth, 'body.coreWidth');
   const height = amountOf(on, body.coreHeight, 'body.coreHeight');
   const roles = body.logs.map((role, i) => roleOf(on, role, `body.logs[${i}]`));
-  if (new Set(body.order).size !== 4) complain(on, 'Each side must be named once in the order of the logs.', 'body.order');
+  if (new Set(body.order).size !== 4)
+    complain(on, 'Each side must be named once in the order of the logs.', 'body.order');
   if (rounds !== null && !(Number.isInteger(rounds) && rounds <= 40)) {
     complain(on, `${rounds} is not a number of rounds; give a whole number up to 40.`, 'body.rounds');
   }

@@ -73,7 +73,7 @@ function flipped(w: number, h: number, role: string, corners: readonly FlippedCo
   const triangles: Polygon[] = [];
   const rest: Point[] = [];
   for (const at of CORNERS) {
-    const corner = corners.find(one => one.at === at);
+    const corner = corners.find((one) => one.at === at);
     const spot = {
       x: at.endsWith('right') ? w : 0,
       y: at.startsWith('bottom') ? h : 0,

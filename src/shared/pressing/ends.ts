@@ -21,7 +21,12 @@ export function unseamed(width: number, height: number): Edged {
   return { width, height, ends: { top: [], right: [], bottom: [], left: [] } };
 }
 
-const SIDE_OF: Readonly<Record<Exclude<Press, 'open'>, Side>> = { up: 'top', right: 'right', down: 'bottom', left: 'left' };
+const SIDE_OF: Readonly<Record<Exclude<Press, 'open'>, Side>> = {
+  up: 'top',
+  right: 'right',
+  down: 'bottom',
+  left: 'left',
+};
 const PRESS_TO: Readonly<Record<Side, Press>> = { top: 'up', right: 'right', bottom: 'down', left: 'left' };
 
 /** The way a seam lies once the thing is turned. */

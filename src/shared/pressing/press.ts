@@ -32,7 +32,13 @@ export function press<Leaf extends AnyLeaf>(root: Part<Leaf>, edgesOf: (leaf: Le
 
 type EdgesOf<Leaf> = (leaf: Leaf) => Edged;
 
-function pressPart<Leaf extends AnyLeaf>(part: Part<Leaf>, path: string, index: number, edgesOf: EdgesOf<Leaf>, tally: Tally): Edged {
+function pressPart<Leaf extends AnyLeaf>(
+  part: Part<Leaf>,
+  path: string,
+  index: number,
+  edgesOf: EdgesOf<Leaf>,
+  tally: Tally,
+): Edged {
   if (isLeaf<Leaf>(part)) return edgesOf(part);
   return part.kind === 'row' ? pressRow(part, path, index, edgesOf, tally) : pressRounds(part, path, edgesOf, tally);
 }
@@ -41,7 +47,13 @@ function below(path: string, child: number): string {
   return path === '' ? String(child) : `${path}.${child}`;
 }
 
-function pressRow<Leaf extends AnyLeaf>(row: Row<Leaf>, path: string, index: number, edgesOf: EdgesOf<Leaf>, tally: Tally): Edged {
+function pressRow<Leaf extends AnyLeaf>(
+  row: Row<Leaf>,
+  path: string,
+  index: number,
+  edgesOf: EdgesOf<Leaf>,
+  tally: Tally,
+): Edged {
   const [one, other]: [Press, Press] = row.along === 'across' ? ['right', 'left'] : ['down', 'up'];
   const way = index % 2 === 0 ? one : other;
   tally.parts.push({ path, seams: row.parts.slice(1).map(() => way) });
@@ -50,7 +62,12 @@ function pressRow<Leaf extends AnyLeaf>(row: Row<Leaf>, path: string, index: num
   return sewn.reduce((whole, part) => join(whole, part, side, way, tally));
 }
 
-function pressRounds<Leaf extends AnyLeaf>(rounds: Rounds<Leaf>, path: string, edgesOf: EdgesOf<Leaf>, tally: Tally): Edged {
+function pressRounds<Leaf extends AnyLeaf>(
+  rounds: Rounds<Leaf>,
+  path: string,
+  edgesOf: EdgesOf<Leaf>,
+  tally: Tally,
+): Edged {
   tally.parts.push({ path, seams: rounds.logs.map((log) => awayTo(log.side)) });
   let whole = pressPart(rounds.core, below(path, 0), 0, edgesOf, tally);
   rounds.logs.forEach((log, i) => {

@@ -1,6 +1,6 @@
 import type { Box } from '../drawing/turn.ts';
 import { same } from '../measure/inches.ts';
-import { count, given, named, plus, rounded, times, type Traced, type TracedSize } from '../measure/traced.ts';
+import { count, given, named, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
 import type { Border, House, Size } from '../pattern/schema.ts';
 import type { Log } from '../piecing/piecing.ts';
 import type { Side } from '../recipe/schema.ts';

@@ -1,12 +1,12 @@
 import { turnSize } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { count, given, named, plus, times, type TracedSize } from '../measure/traced.ts';
+import { count, given, named, plus, type TracedSize, times } from '../measure/traced.ts';
+import { blockAt } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
 import { mapTree } from '../piecing/tree.ts';
 import type { Token } from '../recipe/token.ts';
 import { borderWidth, buttBorder, type Growing, leftOut } from './borders.ts';
-import { blockAt } from '../pattern/motif.ts';
 import type { BlockLeaf, Quilt, QuiltPart, StripLeaf } from './quilt.ts';
 
 /** The most blocks one size may have. */
@@ -18,12 +18,7 @@ export const MOST_BLOCKS = 2500;
  * @param path where the size stands in the document
  * @returns the quilt, or why this size cannot be laid out
  */
-export function layOut(
-  pattern: Pattern,
-  size: Size,
-  pieced: ReadonlyMap<string, Piecing>,
-  path: string,
-): Maybe<Quilt> {
+export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>, path: string): Maybe<Quilt> {
   const total = size.across * size.down;
   if (total > MOST_BLOCKS) {
     const what = `${size.name} would have ${total.toLocaleString('en')} blocks; the most is ${MOST_BLOCKS.toLocaleString('en')}.`;
@@ -116,7 +111,14 @@ function centreSize(size: Size, block: BlockSize): TracedSize {
   };
 }
 
-function quiltFrom(size: Size, block: BlockSize, root: QuiltPart, centre: TracedSize, top: TracedSize, seam: number): Quilt {
+function quiltFrom(
+  size: Size,
+  block: BlockSize,
+  root: QuiltPart,
+  centre: TracedSize,
+  top: TracedSize,
+  seam: number,
+): Quilt {
   const blocks: BlockLeaf[] = [];
   const strips: StripLeaf[] = [];
   mapTree<BlockLeaf | StripLeaf, BlockLeaf | StripLeaf>(

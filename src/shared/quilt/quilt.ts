@@ -1,8 +1,8 @@
 import type { Box, Turn } from '../drawing/turn.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Traced, TracedSize } from '../measure/traced.ts';
-import type { Side } from '../recipe/schema.ts';
 import type { Part } from '../piecing/piecing.ts';
+import type { Side } from '../recipe/schema.ts';
 
 /** One block standing in the quilt. */
 export interface BlockLeaf {

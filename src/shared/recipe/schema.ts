@@ -25,7 +25,10 @@ export const roleSchema = z.strictObject({
 });
 
 export const parameterSchema = z.strictObject({
-  id: z.string().regex(/^[a-z][a-z0-9-]*$/, 'use small letters, digits and hyphens').max(40),
+  id: z
+    .string()
+    .regex(/^[a-z][a-z0-9-]*$/, 'use small letters, digits and hyphens')
+    .max(40),
   name: words,
   default: z.number().int().min(1).max(200),
   least: z.number().int().min(1).max(200).default(1),
@@ -41,9 +44,7 @@ const METHOD_WORDS = 'The way this unit is made; left out, the house chooses.';
 
 /** What one cell of a grid holds: a unit the trade knows, or another recipe. */
 export const cellSchema = z.union([
-  z
-    .strictObject({ unit: z.literal('plain'), role: identifier })
-    .describe('One plain square or rectangle.'),
+  z.strictObject({ unit: z.literal('plain'), role: identifier }).describe('One plain square or rectangle.'),
   z
     .strictObject({
       unit: z.literal('hst'),
@@ -93,7 +94,13 @@ export const gridBodySchema = z.strictObject({
   kind: z.literal('grid'),
   columns: z.array(amountSchema).min(1).max(60).describe('Widths of the columns in grid units.'),
   rows: z.array(amountSchema).min(1).max(60).describe('Heights of the rows in grid units.'),
-  key: z.record(z.string().regex(/^[A-Za-z][A-Za-z0-9]*$/).max(20), cellSchema),
+  key: z.record(
+    z
+      .string()
+      .regex(/^[A-Za-z][A-Za-z0-9]*$/)
+      .max(20),
+    cellSchema,
+  ),
   layout: z.array(z.string()).min(1).max(60).describe(tokenWords),
 });
 

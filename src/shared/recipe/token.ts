@@ -37,4 +37,3 @@ export function readRow(row: string): readonly (Token | string)[] {
 export function writeRow(tokens: readonly Token[]): string {
   return tokens.map(writeToken).join(' ');
 }
-

@@ -1,10 +1,15 @@
 import type { Finding } from '../measure/finding.ts';
-import type { Pattern } from '../pattern/schema.ts';
 import { readMotif } from '../pattern/motif.ts';
+import type { Pattern } from '../pattern/schema.ts';
 import { readToken } from '../recipe/token.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
-  return { level: 'stops', what, where: { path, ...(size === undefined ? {} : { size }) }, ...(mend === undefined ? {} : { mend }) };
+  return {
+    level: 'stops',
+    what,
+    where: { path, ...(size === undefined ? {} : { size }) },
+    ...(mend === undefined ? {} : { mend }),
+  };
 }
 
 /**
@@ -13,11 +18,31 @@ function stops(what: string, path: string, mend?: string, size?: string): Findin
  */
 export function checkPattern(pattern: Pattern): readonly Finding[] {
   return [
-    ...twice(pattern.recipes.map(({ id }) => id), 'recipes', 'recipe'),
-    ...twice(pattern.blocks.map(({ id }) => id), 'blocks', 'block'),
-    ...twice(pattern.fabrics.map(({ id }) => id), 'fabrics', 'fabric'),
-    ...twice(pattern.borders.map(({ id }) => id), 'borders', 'border'),
-    ...twice(pattern.sizes.map(({ id }) => id), 'sizes', 'size'),
+    ...twice(
+      pattern.recipes.map(({ id }) => id),
+      'recipes',
+      'recipe',
+    ),
+    ...twice(
+      pattern.blocks.map(({ id }) => id),
+      'blocks',
+      'block',
+    ),
+    ...twice(
+      pattern.fabrics.map(({ id }) => id),
+      'fabrics',
+      'fabric',
+    ),
+    ...twice(
+      pattern.borders.map(({ id }) => id),
+      'borders',
+      'border',
+    ),
+    ...twice(
+      pattern.sizes.map(({ id }) => id),
+      'sizes',
+      'size',
+    ),
     ...sizeNames(pattern),
     ...motif(pattern),
     ...fabrics(pattern),
@@ -27,14 +52,18 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
 
 function twice(ids: readonly string[], path: string, what: string): readonly Finding[] {
   return ids.flatMap((id, i) =>
-    ids.indexOf(id) === i ? [] : [stops(`The ${what} “${id}” is given twice.`, `${path}[${i}].id`, 'Rename one of them.')],
+    ids.indexOf(id) === i
+      ? []
+      : [stops(`The ${what} “${id}” is given twice.`, `${path}[${i}].id`, 'Rename one of them.')],
   );
 }
 
 function sizeNames(pattern: Pattern): readonly Finding[] {
   const names = pattern.sizes.map(({ name }) => name);
   return names.flatMap((name, i) =>
-    names.indexOf(name) === i ? [] : [stops(`Two sizes are called ${name}.`, `sizes[${i}].name`, 'Rename one of them.')],
+    names.indexOf(name) === i
+      ? []
+      : [stops(`Two sizes are called ${name}.`, `sizes[${i}].name`, 'Rename one of them.')],
   );
 }
 
@@ -45,8 +74,11 @@ function motif(pattern: Pattern): readonly Finding[] {
   const inRows = rows.flatMap((row, r) => {
     const path = `setting.motif[${r}]`;
     if (row.length === 0) return [stops(`Row ${r + 1} of the motif is empty.`, path)];
-    if (row.length !== width) return [stops(`Row ${r + 1} of the motif has ${row.length} blocks, the first ${width}.`, path)];
-    return row.flatMap((entry) => entryFinding(typeof entry === 'string' ? entry : entry.name, typeof entry === 'string', letters, path));
+    if (row.length !== width)
+      return [stops(`Row ${r + 1} of the motif has ${row.length} blocks, the first ${width}.`, path)];
+    return row.flatMap((entry) =>
+      entryFinding(typeof entry === 'string' ? entry : entry.name, typeof entry === 'string', letters, path),
+    );
   });
   const singles = pattern.setting.single.flatMap(({ block }, i) => {
     const token = readToken(block);
@@ -68,7 +100,9 @@ function fabrics(pattern: Pattern): readonly Finding[] {
     { fabric: pattern.backing.fabric, name: 'the backing', path: 'backing.fabric' },
   ];
   return asked.flatMap(({ fabric, name, path }) =>
-    known.has(fabric) ? [] : [stops(`No fabric for ${name}: the pattern has no fabric “${fabric}”.`, path, 'Choose a fabric for it.')],
+    known.has(fabric)
+      ? []
+      : [stops(`No fabric for ${name}: the pattern has no fabric “${fabric}”.`, path, 'Choose a fabric for it.')],
   );
 }
 
@@ -76,7 +110,16 @@ function sizes(pattern: Pattern): readonly Finding[] {
   const borders = new Set(pattern.borders.map(({ id }) => id));
   return pattern.sizes.flatMap((size, i) =>
     Object.keys(size.borders).flatMap((id) =>
-      borders.has(id) ? [] : [stops(`${size.name} widens the border “${id}”, which the pattern has not.`, `sizes[${i}].borders.${id}`, undefined, size.name)],
+      borders.has(id)
+        ? []
+        : [
+            stops(
+              `${size.name} widens the border “${id}”, which the pattern has not.`,
+              `sizes[${i}].borders.${id}`,
+              undefined,
+              size.name,
+            ),
+          ],
     ),
   );
 }

@@ -1,6 +1,6 @@
 import type { Finding } from '../measure/finding.ts';
-import { count, given, named, plus, times, type Traced } from '../measure/traced.ts';
 import type { Inches } from '../measure/inches.ts';
+import { count, given, named, plus, type Traced, times } from '../measure/traced.ts';
 import type { BlockChoice, Pattern } from '../pattern/schema.ts';
 import type { Method, Scale } from '../piecing/method.ts';
 import { methodNamed, methodsFor } from '../piecing/methods/index.ts';
@@ -94,11 +94,12 @@ export function methodFindings(block: WorkedBlock, pattern: Pattern): readonly F
   const names = new Set<string>(units.flatMap((unit) => [unit.key, unit.kind]));
   const stray = Object.keys(choice?.methods ?? {}).filter((key) => !names.has(key));
   const at = `blocks[${choice === undefined ? 0 : pattern.blocks.indexOf(choice)}].methods`;
-  const strays = stray.map((key): Finding => ({
-    level: 'note',
-    what: `Block ${block.id} has no unit “${key}” to choose a method for.`,
-    where: { path: `${at}.${key}`, on: block.id },
-  }));
+  const strays = stray.map(
+    (key): Finding => ({
+      level: 'note',
+      what: `Block ${block.id} has no unit “${key}” to choose a method for.`,
+      where: { path: `${at}.${key}`, on: block.id },
+    }),
+  );
   return [...wrong, ...strays];
 }
-

@@ -8,14 +8,22 @@ import type { Recipe } from '../recipe/schema.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
 /** The blocks of a pattern without regard to size, and what is wrong with those that cannot be drawn. */
-export function workBlocks(pattern: Pattern): { readonly blocks: readonly WorkedBlock[]; readonly findings: readonly Finding[] } {
+export function workBlocks(pattern: Pattern): {
+  readonly blocks: readonly WorkedBlock[];
+  readonly findings: readonly Finding[];
+} {
   const book: RecipeBook = new Map(pattern.recipes.map((recipe) => [recipe.id, recipe]));
   const findings: Finding[] = [];
   const blocks = pattern.blocks.flatMap((choice, index) => {
     const path = `blocks[${index}]`;
     const recipe = book.get(choice.recipe);
     if (recipe === undefined) {
-      findings.push({ level: 'stops', what: `Block ${choice.id} asks for the recipe “${choice.recipe}”, which is not here.`, where: { path: `${path}.recipe` }, mend: 'Add the recipe to the pattern.' });
+      findings.push({
+        level: 'stops',
+        what: `Block ${choice.id} asks for the recipe “${choice.recipe}”, which is not here.`,
+        where: { path: `${path}.recipe` },
+        mend: 'Add the recipe to the pattern.',
+      });
       return [];
     }
     const worked = workBlock(choice, recipe, pattern, book, path);

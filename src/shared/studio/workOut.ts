@@ -1,5 +1,5 @@
 import { assignLetters } from '../cloth/letters.ts';
-import { blocks as stopped, type Finding } from '../measure/finding.ts';
+import { type Finding, blocks as stopped } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { checkPattern } from './checkPattern.ts';
 import { methodFindings } from './sizeBlock.ts';

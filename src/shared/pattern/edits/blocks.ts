@@ -32,7 +32,14 @@ export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonl
     const known = new Set(pattern.recipes.map(({ id }) => id));
     const carried = [recipe, ...others].filter(({ id }) => !known.has(id));
     const fabrics = Object.fromEntries(recipe.roles.map((role) => [role.id, fabricFor(pattern, role)]));
-    const block: BlockChoice = { id: letter, name: recipe.name, recipe: recipe.id, parameters: {}, methods: {}, fabrics };
+    const block: BlockChoice = {
+      id: letter,
+      name: recipe.name,
+      recipe: recipe.id,
+      parameters: {},
+      methods: {},
+      fabrics,
+    };
     return { ...pattern, recipes: [...pattern.recipes, ...carried], blocks: [...pattern.blocks, block] };
   },
 };
@@ -40,7 +47,8 @@ export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonl
 /** The fabric of the role's own name, else the first of its value, else the first. */
 function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {
   const { fabrics } = pattern;
-  const fabric = fabrics.find(({ id }) => id === role.id) ?? fabrics.find(({ value }) => value === role.value) ?? fabrics[0];
+  const fabric =
+    fabrics.find(({ id }) => id === role.id) ?? fabrics.find(({ value }) => value === role.value) ?? fabrics[0];
   return fabric?.id ?? role.id;
 }
 
@@ -88,7 +96,8 @@ export const setParameter: Edit<{ readonly block: string; readonly parameter: st
 
 export const setMethod: Edit<{ readonly block: string; readonly of: string; readonly method: string | null }> = {
   id: 'set-method',
-  name: ({ block, method }) => `${method === null ? 'Make a unit the house’s way' : 'Make a unit another way'} in block ${block}`,
+  name: ({ block, method }) =>
+    `${method === null ? 'Make a unit the house’s way' : 'Make a unit another way'} in block ${block}`,
   apply: (pattern, { block, of, method }) =>
     withBlock(pattern, block, (one) => withFields(one, { methods: withName(one.methods, of, method) })),
 };
@@ -111,7 +120,8 @@ export const setRoleFabric: Edit<{ readonly block: string; readonly role: string
 
 export const turnCells: Edit<{ readonly recipe: string; readonly cells: readonly Cell[]; readonly by: Turn }> = {
   id: 'turn-cells',
-  name: ({ cells, by }) => `${by.mirrored ? 'Mirror' : 'Turn'} ${cells.length === 1 ? 'a unit' : `${cells.length} units`}`,
+  name: ({ cells, by }) =>
+    `${by.mirrored ? 'Mirror' : 'Turn'} ${cells.length === 1 ? 'a unit' : `${cells.length} units`}`,
   apply: (pattern, { recipe, cells, by }) => {
     const recipes = changed(
       pattern.recipes,
@@ -142,4 +152,3 @@ function squareOnly(body: GridBody, column: number, row: number, by: Turn): Turn
   const square = body.columns[column] === body.rows[row];
   return square || by.quarters % 2 === 0 ? by : { ...by, quarters: 2 };
 }
-

@@ -1,6 +1,6 @@
+import { inchesText } from '../../measure/fraction.ts';
 import type { Edit } from '../edit.ts';
 import type { Border, Pattern } from '../schema.ts';
-import { inchesText } from '../../measure/fraction.ts';
 import { changed, freeId, lengthWithin, movedTo, named, withFields, withName } from './list.ts';
 
 const THINNEST = 1 / 16;
@@ -11,7 +11,11 @@ function nameOf(pattern: Pattern, id: string): string {
 }
 
 function withBorder(pattern: Pattern, id: string, fields: Partial<Border>): Pattern {
-  const borders = changed(pattern.borders, (border) => border.id === id, (border) => withFields(border, fields));
+  const borders = changed(
+    pattern.borders,
+    (border) => border.id === id,
+    (border) => withFields(border, fields),
+  );
   return withFields(pattern, { borders });
 }
 
@@ -26,8 +30,14 @@ export const addBorder: Edit<{
   apply: (pattern, { name, fabric, width, first }) => {
     const finished = lengthWithin(width, THINNEST, WIDEST);
     if (finished === null || pattern.borders.length >= 20) return pattern;
-    const id = freeId(name, pattern.borders.map((border) => border.id));
-    return { ...pattern, borders: [...pattern.borders, { id, name: named(name, 'Border'), fabric, width: finished, first }] };
+    const id = freeId(
+      name,
+      pattern.borders.map((border) => border.id),
+    );
+    return {
+      ...pattern,
+      borders: [...pattern.borders, { id, name: named(name, 'Border'), fabric, width: finished, first }],
+    };
   },
 };
 
@@ -37,7 +47,9 @@ export const removeBorder: Edit<{ readonly border: string }> = {
   apply: (pattern, { border }) => {
     if (!pattern.borders.some(({ id }) => id === border)) return pattern;
     const borders = pattern.borders.filter(({ id }) => id !== border);
-    const sizes = pattern.sizes.map((size) => withFields(size, { borders: withName<number>(size.borders, border, null) }));
+    const sizes = pattern.sizes.map((size) =>
+      withFields(size, { borders: withName<number>(size.borders, border, null) }),
+    );
     return { ...pattern, borders, sizes };
   },
 };
@@ -60,24 +72,25 @@ export const setBorderWidth: Edit<{ readonly border: string; readonly width: num
   },
 };
 
-export const setBorderWidthIn: Edit<{ readonly border: string; readonly size: string; readonly width: number | null }> = {
-  id: 'set-border-width-in',
-  name: ({ border, size, width }, pattern) => {
-    const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
-    const as = width === null ? 'as in the other sizes' : inchesText(width);
-    return `Make the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
-  },
-  apply: (pattern, { border, size, width }) => {
-    const finished = width === null ? null : lengthWithin(width, 0, WIDEST);
-    if ((width !== null && finished === null) || !pattern.borders.some(({ id }) => id === border)) return pattern;
-    const sizes = changed(
-      pattern.sizes,
-      ({ id }) => id === size,
-      (one) => withFields(one, { borders: withName(one.borders, border, finished) }),
-    );
-    return withFields(pattern, { sizes });
-  },
-};
+export const setBorderWidthIn: Edit<{ readonly border: string; readonly size: string; readonly width: number | null }> =
+  {
+    id: 'set-border-width-in',
+    name: ({ border, size, width }, pattern) => {
+      const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
+      const as = width === null ? 'as in the other sizes' : inchesText(width);
+      return `Make the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
+    },
+    apply: (pattern, { border, size, width }) => {
+      const finished = width === null ? null : lengthWithin(width, 0, WIDEST);
+      if ((width !== null && finished === null) || !pattern.borders.some(({ id }) => id === border)) return pattern;
+      const sizes = changed(
+        pattern.sizes,
+        ({ id }) => id === size,
+        (one) => withFields(one, { borders: withName(one.borders, border, finished) }),
+      );
+      return withFields(pattern, { sizes });
+    },
+  };
 
 export const setBorderFirst: Edit<{ readonly border: string; readonly first: Border['first'] }> = {
   id: 'set-border-first',

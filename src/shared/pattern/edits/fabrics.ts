@@ -4,7 +4,11 @@ import type { Fabric, Pattern } from '../schema.ts';
 import { changed, freeId, named, withFields } from './list.ts';
 
 function withFabric(pattern: Pattern, id: string, fields: Partial<Fabric>): Pattern {
-  const fabrics = changed(pattern.fabrics, (fabric) => fabric.id === id, (fabric) => withFields(fabric, fields));
+  const fabrics = changed(
+    pattern.fabrics,
+    (fabric) => fabric.id === id,
+    (fabric) => withFields(fabric, fields),
+  );
   return withFields(pattern, { fabrics });
 }
 
@@ -17,7 +21,10 @@ export const addFabric: Edit<{ readonly name: string; readonly value: Value; rea
   name: ({ name }) => `Add the fabric “${name.trim()}”`,
   apply: (pattern, { name, value, colour }) => {
     if (pattern.fabrics.length >= 60 || !isColour(colour)) return pattern;
-    const id = freeId(name, pattern.fabrics.map((fabric) => fabric.id));
+    const id = freeId(
+      name,
+      pattern.fabrics.map((fabric) => fabric.id),
+    );
     return { ...pattern, fabrics: [...pattern.fabrics, { id, name: named(name, 'New fabric'), value, colour }] };
   },
 };
@@ -54,7 +61,10 @@ export const removeFabric: Edit<{ readonly fabric: string; readonly instead: str
     return {
       ...pattern,
       fabrics: pattern.fabrics.filter(({ id }) => id !== fabric),
-      blocks: pattern.blocks.map((block) => ({ ...block, fabrics: withRoles(pattern, block.recipe, block.fabrics, other) })),
+      blocks: pattern.blocks.map((block) => ({
+        ...block,
+        fabrics: withRoles(pattern, block.recipe, block.fabrics, other),
+      })),
       borders: pattern.borders.map((border) => ({ ...border, fabric: other(border.fabric) })),
       binding: { ...pattern.binding, fabric: other(pattern.binding.fabric) },
       backing: { ...pattern.backing, fabric: other(pattern.backing.fabric) },

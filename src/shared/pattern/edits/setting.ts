@@ -43,7 +43,8 @@ function placed(pattern: Pattern, cells: Cells, size: string | null, change: (wa
   });
   const single = [...rest, ...entries];
   if (single.length > 2000) return pattern;
-  const same = single.length === setting.single.length && single.every((one) => setting.single.some((was) => equal(one, was)));
+  const same =
+    single.length === setting.single.length && single.every((one) => setting.single.some((was) => equal(one, was)));
   return same ? pattern : withSetting(pattern, { single });
 }
 
@@ -98,7 +99,8 @@ function among(cells: Cells, cell: Cell): boolean {
 export const turnMotif: Edit<{ readonly cells: Cells; readonly by: Turn }> = {
   id: 'turn-motif',
   name: ({ cells, by }) => `${turnText(by)} ${blocksText(cells)} of the motif`,
-  apply: (pattern, { cells, by }) => withMotif(pattern, (token, cell) => (among(cells, cell) ? turned(by)(token) : token)),
+  apply: (pattern, { cells, by }) =>
+    withMotif(pattern, (token, cell) => (among(cells, cell) ? turned(by)(token) : token)),
 };
 
 export const placeInMotif: Edit<{ readonly cells: Cells; readonly block: string }> = {

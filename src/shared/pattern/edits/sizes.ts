@@ -12,7 +12,11 @@ function nameOf(pattern: Pattern, id: string): string {
 }
 
 function withSize(pattern: Pattern, id: string, fields: Partial<Size>): Pattern {
-  const sizes = changed(pattern.sizes, (size) => size.id === id, (size) => withFields(size, fields));
+  const sizes = changed(
+    pattern.sizes,
+    (size) => size.id === id,
+    (size) => withFields(size, fields),
+  );
   return withFields(pattern, { sizes });
 }
 
@@ -34,7 +38,10 @@ export const addSize: Edit<{
   apply: (pattern, { name, across, down, block }) => {
     const finished = lengthWithin(block, SMALLEST_BLOCK, LARGEST_BLOCK);
     if (finished === null || pattern.sizes.length >= 12) return pattern;
-    const id = freeId(name, pattern.sizes.map((size) => size.id));
+    const id = freeId(
+      name,
+      pattern.sizes.map((size) => size.id),
+    );
     const size: Size = {
       id,
       name: freeName(pattern, named(name, 'New size'), id),

@@ -17,7 +17,7 @@ export const migrations = { pattern: patternSteps, recipe: recipeSteps } as cons
  */
 export function migrate(document: Loose, steps: readonly Migration[] = patternSteps, newest = PATTERN_FORMAT): Loose {
   let now = document;
-  for (let version = Number(document['version']); version < newest; version += 1) {
+  for (let version = Number(document.version); version < newest; version += 1) {
     const step = steps.find(({ from }) => from === version);
     if (step === undefined) throw new RangeError(`No step from format ${version} to ${version + 1}`);
     now = { ...step.up(now), version: version + 1 };
