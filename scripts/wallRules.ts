@@ -15,10 +15,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   pressing: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt'],
   fit: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth'],
   diagrams: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing'],
-  writing: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing', 'fit', 'diagrams'],
-  studio: [
+  studio: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing', 'fit'],
+  writing: [
     ...['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing', 'fit', 'diagrams'],
-    'writing',
+    'studio',
   ],
 };
 const stages = Object.entries(mayImport);

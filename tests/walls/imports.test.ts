@@ -14,8 +14,8 @@ const picture: Readonly<Record<string, string>> = {
   pressing: 'measure drawing recipe piecing pattern quilt',
   fit: 'measure drawing recipe piecing pattern quilt cloth',
   diagrams: 'measure drawing recipe piecing pattern quilt cloth pressing',
-  writing: 'measure drawing recipe piecing pattern quilt cloth pressing fit diagrams',
-  studio: 'measure drawing recipe piecing pattern quilt cloth pressing fit diagrams writing',
+  studio: 'measure drawing recipe piecing pattern quilt cloth pressing fit',
+  writing: 'measure drawing recipe piecing pattern quilt cloth pressing fit diagrams studio',
 };
 const stages = Object.keys(picture);
 const pairs = stages.flatMap((from) => stages.filter((to) => to !== from).map((to) => ({ from, to })));
