@@ -5,17 +5,24 @@ import { pathOf, pathOfAll, short } from './path.ts';
 import type { Drawn, DrawnLine, Settings, Stroke } from './stroke.ts';
 import { DOT, hatchWeight, LINES } from './weights.ts';
 
-/** A patch narrower than this many points would hardly show its hatch. */
+/** A patch narrower than this many points would hardly show its hatch: hatches lie closer then, down to half. */
 const ROOMY = 22;
 const CLOSEST = 0.5;
 
-/** How much closer the hatches of a figure lie because its patches are small; one figure for all, so that they compare. */
-export function closerHatch(figure: Figure, pointsPerInch: number): number {
+/** Below this many points no hatch can be told from another. */
+const TINY = 6;
+
+/**
+ * How close the hatches of a figure lie, 1 to a half, because its patches are small; one figure for all, so that they
+ * compare. Null when patches are too small for any.
+ */
+export function hatchScale(figure: Figure, pointsPerInch: number): number | null {
   const widths = figure.marks.flatMap((mark) =>
     mark.kind === 'area' && mark.fabric !== null ? [typicalWidth(mark)] : [],
   );
   if (widths.length === 0) return 1;
-  return Math.min(1, Math.max(CLOSEST, (Math.min(...widths) * pointsPerInch) / ROOMY));
+  const narrowest = Math.min(...widths) * pointsPerInch;
+  return narrowest < TINY ? null : Math.min(1, Math.max(CLOSEST, narrowest / ROOMY));
 }
 
 /** The narrower side of an area's first patch, inches. */
@@ -28,12 +35,13 @@ function typicalWidth(area: Area): number {
 
 export interface AreaSettings extends Settings {
   readonly inkOf: ReadonlyMap<string, Ink>;
-  readonly closer: number;
+  /** Null leaves hatches out. */
+  readonly hatchScale: number | null;
 }
 
 /** An area's fill and edge, and its hatch over them. */
 export function areaStrokes(area: Area, settings: AreaSettings): readonly Stroke[] {
-  const { flat, hatch } = fillingOf(area, settings.inkOf, settings.manner);
+  const { flat, hatch } = fillingOf(area, settings.inkOf, settings.manner, settings.hatchScale === null);
   const path = pathOfAll(area.outlines, settings.pointsPerInch);
   const filled: Drawn = {
     kind: 'path',
@@ -42,8 +50,8 @@ export function areaStrokes(area: Area, settings: AreaSettings): readonly Stroke
     line: edgeOf(area),
     ...(area.of === undefined ? {} : { of: area.of }),
   };
-  if (hatch === null) return [filled];
-  return [filled, hatchStroke(area, hatch.pattern, hatch.tint, settings)];
+  if (hatch === null || settings.hatchScale === null) return [filled];
+  return [filled, hatchStroke(area, hatch.pattern, hatch.tint, settings.hatchScale, settings)];
 }
 
 function edgeOf(area: Area): DrawnLine | null {
@@ -52,16 +60,17 @@ function edgeOf(area: Area): DrawnLine | null {
   return { tint: { of: paint, wash: area.tone === 'pale' ? 0.5 : 0 }, weight, dash, round };
 }
 
-function hatchStroke(area: Area, pattern: Hatch, tint: Tint, { pointsPerInch, manner, closer }: AreaSettings): Drawn {
-  const segments = hatchSegments(area.outlines, { ...pattern, gap: pattern.gap * closer }, pointsPerInch);
+function hatchStroke(area: Area, pattern: Hatch, tint: Tint, scale: number, settings: Settings): Drawn {
+  const { pointsPerInch, manner } = settings;
+  const segments = hatchSegments(area.outlines, { ...pattern, gap: pattern.gap * scale }, pointsPerInch);
   const dots = pattern.kind === 'dots';
   const path = segments.map(({ from, to }) =>
     dots ? dotPath(from.x * pointsPerInch, from.y * pointsPerInch) : pathOf([from, to], pointsPerInch, false),
   );
-  const weight = hatchWeight(pattern, manner !== 'plain') * closer;
+  const weight = hatchWeight(pattern, manner !== 'plain') * scale;
   return { kind: 'path', path: path.join(''), fill: null, line: { tint, weight, dash: null, round: dots } };
 }
 
 function dotPath(x: number, y: number): string {
-  return `M${short(x)} ${short(y)}H${short(x + DOT)}`;
+  return `M${short(x)} ${short(y)}h${DOT}`;
 }

@@ -1,6 +1,6 @@
 import { type Hex, hatchColour } from './colour.ts';
 import type { Area, Hatch, Ink } from './figure.ts';
-import type { Paint } from './weights.ts';
+import { coverage, type Paint } from './weights.ts';
 
 /** A paint as mixed for one shape: `wash` (0 to 1) is how much of the bare sheet shows through. */
 export interface Tint {
@@ -27,16 +27,22 @@ const BARE: Filling = { flat: { of: 'sheet', wash: 0 }, hatch: null };
 /** A fabric that no ink is given for: a quiet tone rather than a guess. */
 const UNKNOWN: Tint = { of: 'walnut', wash: 0.75 };
 
-/** The wrong side of cloth is a flat tint of the right side without its hatch, in black and white a light grey. */
+/**
+ * The wrong side of cloth is a flat tint of the right side without its hatch, in black and white a light grey.
+ * @param tiny the figure's patches are too small for hatches: cloth is flat, in black and white a grey as dark as its hatch
+ */
 export function fillingOf(
   area: Pick<Area, 'fabric' | 'tone'>,
   inks: ReadonlyMap<string, Ink>,
   manner: Manner,
+  tiny: boolean,
 ): Filling {
   if (area.fabric === null) return BARE;
   const ink = inks.get(area.fabric);
   if (ink === undefined) return { flat: UNKNOWN, hatch: null };
-  return manner === 'plain' ? plainFilling(ink, area.tone) : colourFilling(ink, area.tone, manner);
+  return manner === 'plain'
+    ? plainFilling(ink, area.tone, tiny)
+    : colourFilling(ink, area.tone, tiny ? 'colour' : manner);
 }
 
 function colourFilling(ink: Ink, tone: Area['tone'], manner: Manner): Filling {
@@ -46,10 +52,11 @@ function colourFilling(ink: Ink, tone: Area['tone'], manner: Manner): Filling {
   return { flat, hatch: { pattern: ink.hatch, tint: { of: hatchColour(ink.colour), wash: WASH_OF_HATCH[tone] } } };
 }
 
-function plainFilling(ink: Ink, tone: Area['tone']): Filling {
+function plainFilling(ink: Ink, tone: Area['tone'], tiny: boolean): Filling {
   if (tone === 'wrong') return { flat: { of: 'ink', wash: 0.88 }, hatch: null };
   if (ink.hatch.kind === 'solid') return { flat: { of: 'ink', wash: WASH_OF_SOLID[tone] }, hatch: null };
-  const hatch =
-    ink.hatch.kind === 'none' ? null : { pattern: ink.hatch, tint: { of: 'ink', wash: WASH_OF_HATCH[tone] } as const };
-  return { flat: { of: 'sheet', wash: 0 }, hatch };
+  if (tiny) return { flat: { of: 'ink', wash: 1 - coverage(ink.hatch) * (1 - WASH_OF_HATCH[tone]) }, hatch: null };
+  const bare = { of: 'sheet', wash: 0 } as const;
+  if (ink.hatch.kind === 'none') return { flat: bare, hatch: null };
+  return { flat: bare, hatch: { pattern: ink.hatch, tint: { of: 'ink', wash: WASH_OF_HATCH[tone] } } };
 }

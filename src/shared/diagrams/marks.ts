@@ -79,20 +79,27 @@ export function moved(mark: Mark, dx: number, dy: number): Mark {
   }
 }
 
-function spotsOf(mark: Mark): readonly Point[] {
-  if (mark.kind === 'area') return mark.outlines.flat();
-  if (mark.kind === 'line') return mark.points;
-  return mark.kind === 'arrow' ? [mark.from, mark.to] : [mark.at];
+/** Every run of points of a mark. */
+function runsOf(mark: Mark): readonly (readonly Point[])[] {
+  if (mark.kind === 'area') return mark.outlines;
+  if (mark.kind === 'line') return [mark.points];
+  return [mark.kind === 'arrow' ? [mark.from, mark.to] : [mark.at]];
 }
 
 /** The smallest box that holds points. */
 export function boxAround(points: readonly Point[]): Box {
+  return boxAroundAll([points]);
+}
+
+function boxAroundAll(runs: Iterable<readonly Point[]>): Box {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { x, y } of points) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    top = Math.min(top, y);
-    bottom = Math.max(bottom, y);
+  for (const run of runs) {
+    for (const { x, y } of run) {
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      top = Math.min(top, y);
+      bottom = Math.max(bottom, y);
+    }
   }
   return { x: left, y: top, width: right - left, height: bottom - top };
 }
@@ -108,7 +115,7 @@ export interface Beside {
 /** A figure just large enough for its marks, with room beside them. */
 export function framed(marks: readonly Mark[], alt: string, beside: Beside = {}): Figure {
   const { top = 0, right = 0, bottom = 0, left = 0 } = beside;
-  const box = boxAround(marks.flatMap(spotsOf));
+  const box = boxAroundAll(marks.flatMap(runsOf));
   return {
     width: box.width + left + right,
     height: box.height + top + bottom,

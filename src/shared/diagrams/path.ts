@@ -2,26 +2,32 @@ import type { Point } from '../drawing/turn.ts';
 
 /** A number with three decimals at most, as short as it goes: what a coordinate in points needs. */
 export function short(value: number): string {
-  const rounded = Math.round(value * 1000) / 1000;
-  return rounded === 0 ? '0' : String(rounded);
+  return thousandths(Math.round(value * 1000));
 }
 
-/** A row of points as SVG path data, every coordinate times `scale`; upright and level lines are written short. */
+function thousandths(whole: number): string {
+  return whole === 0 ? '0' : String(whole / 1000);
+}
+
+/**
+ * A row of points as SVG path data, every coordinate times `scale` and rounded to a thousandth. After the first point it
+ * goes by steps, which are shorter to write; a step is the difference of two rounded points, so that nothing adds up.
+ */
 export function pathOf(points: readonly Point[], scale: number, closed: boolean): string {
   let path = '';
-  let lastX = '';
-  let lastY = '';
+  let lastX = 0;
+  let lastY = 0;
   for (const point of points) {
-    const x = short(point.x * scale);
-    const y = short(point.y * scale);
-    if (path === '') path = `M${x} ${y}`;
-    else if (y === lastY) path += `H${x}`;
-    else if (x === lastX) path += `V${y}`;
-    else path += `L${x} ${y}`;
+    const x = Math.round(point.x * scale * 1000);
+    const y = Math.round(point.y * scale * 1000);
+    if (path === '') path = `M${thousandths(x)} ${thousandths(y)}`;
+    else if (y === lastY) path += `h${thousandths(x - lastX)}`;
+    else if (x === lastX) path += `v${thousandths(y - lastY)}`;
+    else path += `l${thousandths(x - lastX)} ${thousandths(y - lastY)}`;
     lastX = x;
     lastY = y;
   }
-  return closed ? `${path}Z` : path;
+  return closed ? `${path}z` : path;
 }
 
 /** Many outlines as one path. */

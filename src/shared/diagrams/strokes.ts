@@ -1,4 +1,4 @@
-import { type AreaSettings, areaStrokes, closerHatch } from './areaStrokes.ts';
+import { type AreaSettings, areaStrokes, hatchScale } from './areaStrokes.ts';
 import { arrowShape } from './arrow.ts';
 import type { Area, Arrow, Figure, Letter, Line, Mark } from './figure.ts';
 import type { Tint } from './fill.ts';
@@ -9,9 +9,8 @@ import { ARROWS, LETTERS, LINES, RIM } from './weights.ts';
 
 /** Everything a pen has to draw for a figure, bottom first. Like marks that follow one another become one path. */
 export function strokesOf(figure: Figure, settings: Settings): readonly Stroke[] {
-  const closer = closerHatch(figure, settings.pointsPerInch);
   const inks = new Map(settings.inks.map((ink) => [ink.fabric, ink]));
-  const forAreas = { ...settings, inkOf: inks, closer };
+  const forAreas = { ...settings, inkOf: inks, hatchScale: hatchScale(figure, settings.pointsPerInch) };
   return runsOf(figure.marks).flatMap((run) => strokesOfRun(run, forAreas));
 }
 

@@ -55,12 +55,20 @@ export const LETTERS: Readonly<Record<Letter['style'], LetterWeight>> = {
   number: { size: 7.5, paint: 'ink' },
 };
 
-/**
- * The stroke of a hatch in points, so that hatches of one density cover like shares of the cloth whether they are lines,
- * crossed lines or dots: light, medium and dark stay apart. Over colour it is finer: the colour says how dark the cloth is.
- */
-export function hatchWeight({ kind, gap }: Hatch, overColour: boolean): number {
-  const covered = gap < 2.4 ? (overColour ? 0.22 : 0.54) : gap < 5 ? (overColour ? 0.14 : 0.2) : 0.06;
+/** The share of cloth a hatch covers with ink: by how close it is, whether of lines, crossed lines or dots. */
+export function coverage({ kind, gap }: Hatch): number {
+  if (kind === 'none') return 0;
+  if (kind === 'solid') return 1;
+  return gap < 2.4 ? 0.54 : gap < 5 ? 0.2 : 0.06;
+}
+
+/** Over colour a hatch is finer: the colour says already how dark the cloth is. */
+const OVER_COLOUR = 0.45;
+
+/** The stroke of a hatch in points, such that it covers its share: light, medium and dark stay apart. */
+export function hatchWeight(hatch: Hatch, overColour: boolean): number {
+  const { kind, gap } = hatch;
+  const covered = coverage(hatch) * (overColour && gap < 5 ? OVER_COLOUR : 1);
   if (kind === 'dots') return gap * Math.sqrt((4 * covered) / Math.PI);
   return gap * (kind === 'crossed' ? 1 - Math.sqrt(1 - covered) : covered);
 }
