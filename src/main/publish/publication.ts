@@ -1,0 +1,70 @@
+import type { Paper, PublishRequest } from '../../shared/contract.ts';
+import { blocks as anyStops, type Finding } from '../../shared/measure/finding.ts';
+import type { Pattern } from '../../shared/pattern/schema.ts';
+import { workOut } from '../../shared/studio/workOut.ts';
+import { writeBook } from '../../shared/writing/writeBook.ts';
+import { makePdf } from '../paper/makePdf.ts';
+import { Refused } from '../refusal.ts';
+import type { Tell } from '../service/publisher.ts';
+
+/** A finished publication before it is packed for its way to the window. */
+export interface Publication {
+  readonly name: string;
+  readonly pdf: Uint8Array;
+}
+
+/** Working the pattern out and writing its text take about a fifth of the time; setting and drawing the pages the rest. */
+const WRITTEN = 0.2;
+
+/**
+ * A pattern as a print-ready PDF, from the document to the bytes. Throws `Refused` with the findings when one of them
+ * stops publishing and this is no draft, and as `makePdf` does.
+ */
+export async function makePublication(request: PublishRequest, tell: Tell, signal: AbortSignal): Promise<Publication> {
+  const { pattern, paper, plainInk, draft } = request;
+  tell(0, 'Working out every size');
+  const worked = workOut(pattern);
+  // Not even a draft can be made of nothing.
+  if (worked.sizes.length === 0) throw unfit(worked.findings);
+  tell(WRITTEN / 2, 'Writing the pattern');
+  const book = writeBook(worked);
+  const findings = [...worked.findings, ...book.findings];
+  if (!draft && anyStops(findings)) throw unfit(findings);
+  const pdf = await makePdf(book, {
+    paper,
+    plainInk,
+    draft,
+    signal,
+    onProgress: (progress, doing) => tell(WRITTEN + (1 - WRITTEN) * progress, doing),
+  });
+  return { name: fileName(pattern, { paper, plainInk, draft }), pdf };
+}
+
+function unfit(findings: readonly Finding[]): Refused {
+  const stops = findings.filter((finding) => finding.level === 'stops');
+  const [first] = stops;
+  const more = stops.length > 1 ? ` And ${stops.length - 1} more.` : '';
+  return new Refused(
+    'bad-input',
+    `This pattern does not fit yet, so it is not published. ${first?.what ?? ''}${more}`,
+    findings,
+  );
+}
+
+/** "harbour-lights-edition-2-letter-black-and-white-draft.pdf" */
+export function fileName(
+  pattern: Pick<Pattern, 'title' | 'id' | 'edition'>,
+  how: { readonly paper: Paper; readonly plainInk: boolean; readonly draft: boolean },
+): string {
+  const title = pattern.title
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/\p{M}+/gu, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 60)
+    .replace(/^-+|-+$/g, '');
+  const parts = [title || pattern.id, `edition-${pattern.edition.number}`, how.paper];
+  if (how.plainInk) parts.push('black-and-white');
+  if (how.draft) parts.push('draft');
+  return `${parts.join('-')}.pdf`;
+}
