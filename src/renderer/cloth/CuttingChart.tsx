@@ -1,0 +1,108 @@
+import { Button } from 'react-aria-components';
+import type { PieceLine } from '../../shared/cloth/cloth.ts';
+import type { Fabric } from '../../shared/pattern/schema.ts';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
+import { Why } from '../parts/Why.tsx';
+import { useSelection } from '../state/hooks.tsx';
+import { CutSize } from './CutSize.tsx';
+import styles from './cloth.module.css';
+import { FabricName } from './FabricName.tsx';
+import { type PieceRow, pieceRows, usesOf } from './pieceRows.ts';
+import { SizeCell } from './SizeCell.tsx';
+import { SizeHeads } from './SizeHeads.tsx';
+
+/** Every piece by its letter: how many and how large, in every size, fabric by fabric. */
+export function CuttingChart({ worked }: { readonly worked: WorkedOut }) {
+  const rows = pieceRows(worked);
+  const groups = worked.pattern.fabrics.flatMap((fabric) => {
+    const own = rows.filter((row) => row.fabric === fabric.id);
+    return own.length === 0 ? [] : [{ fabric, own }];
+  });
+  return (
+    <section className={styles.section} aria-labelledby="cutting-chart">
+      <h2 id="cutting-chart">Cutting chart</h2>
+      <table className={styles.chart}>
+        <thead>
+          <tr>
+            <th scope="col">Piece</th>
+            <th scope="col">For</th>
+            <th scope="col">Cut</th>
+            <SizeHeads worked={worked} />
+          </tr>
+        </thead>
+        {groups.map(({ fabric, own }) => (
+          <FabricGroup key={fabric.id} fabric={fabric} rows={own} columns={3 + worked.sizes.length} />
+        ))}
+      </table>
+    </section>
+  );
+}
+
+interface FabricGroupProps {
+  readonly fabric: Fabric;
+  readonly rows: readonly PieceRow[];
+  readonly columns: number;
+}
+
+function FabricGroup({ fabric, rows, columns }: FabricGroupProps) {
+  return (
+    <tbody>
+      <tr className={styles.group}>
+        <th scope="rowgroup" colSpan={columns}>
+          <FabricName fabric={fabric} />
+        </th>
+      </tr>
+      {rows.map((row) => (
+        <PieceRowCells key={row.letter} row={row} />
+      ))}
+    </tbody>
+  );
+}
+
+function PieceRowCells({ row }: { readonly row: PieceRow }) {
+  const [selection, select] = useSelection();
+  const chosen = selection.kind === 'piece' && selection.letter === row.letter;
+  return (
+    <tr className={styles.piece} data-chosen={chosen}>
+      <th scope="row">
+        <Button
+          className={styles.letter ?? ''}
+          aria-label={`Piece ${row.letter}`}
+          onPress={() => select({ kind: 'piece', letter: row.letter })}
+        >
+          {row.letter}
+        </Button>
+      </th>
+      <td className={styles.uses}>{usesOf(row).join('; ')}</td>
+      <td className={styles.cut}>{row.alike ? <CutSize line={row.any} /> : <CutKind line={row.any} />}</td>
+      {row.lines.map(({ size, line }) => (
+        <SizeCell key={size.size.id} size={size}>
+          {line === undefined ? <span className="quiet">none</span> : <Count line={line} alike={row.alike} />}
+        </SizeCell>
+      ))}
+    </tr>
+  );
+}
+
+const KINDS: Readonly<Record<PieceLine['cutAs'], string>> = {
+  piece: 'by size',
+  'strip-set': 'strips for sets, by size',
+  'long-strip': 'strips, by size',
+};
+
+function CutKind({ line }: { readonly line: PieceLine }) {
+  return <span className="quiet">{KINDS[line.cutAs]}</span>;
+}
+
+function Count({ line, alike }: { readonly line: PieceLine; readonly alike: boolean }) {
+  return (
+    <>
+      <Why traced={line.count} />
+      {alike ? null : (
+        <span className={styles.under}>
+          <CutSize line={line} />
+        </span>
+      )}
+    </>
+  );
+}
