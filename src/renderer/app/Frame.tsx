@@ -5,6 +5,7 @@ import { CommandList } from './CommandList.tsx';
 import { FitLine } from './FitLine.tsx';
 import styles from './Frame.module.css';
 import { Header } from './Header.tsx';
+import { Mishap } from './Mishap.tsx';
 import { Notes } from './Notes.tsx';
 import { QuiltInSight } from './QuiltInSight.tsx';
 import { Settings } from './Settings.tsx';
@@ -54,8 +55,10 @@ function Stage() {
   if (!open && view !== 'library') return null;
   const { Component } = viewOf(view);
   return (
-    <Suspense fallback={null}>
-      <Component />
-    </Suspense>
+    <Mishap key={view}>
+      <Suspense fallback={null}>
+        <Component />
+      </Suspense>
+    </Mishap>
   );
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { fractionOf } from '../../shared/measure/fraction.ts';
-import type { WorkedOut } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { Mark, markWord } from '../parts/Mark.tsx';
 import { Stitch } from '../parts/Stitch.tsx';
 import { sizeLevel } from '../state/fit.ts';

@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
+import styles from './SmallQuilt.module.css';
 
 export interface SmallQuiltProps {
   readonly worked: WorkedOut;
@@ -19,7 +20,7 @@ export function SmallQuilt({ worked, sized, fit }: SmallQuiltProps) {
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked]);
   return (
-    <span aria-hidden="true" style={{ minHeight: 0 }}>
+    <span aria-hidden="true" className={styles.quilt}>
       <Figure figure={figure} inks={inks} fit={fit} />
     </span>
   );

@@ -12,10 +12,14 @@ export interface View {
 }
 
 const LibraryView = lazy(() => import('../library/LibraryView.tsx'));
+const BlockView = lazy(() => import('../block/BlockView.tsx'));
+const QuiltView = lazy(() => import('../quilt/QuiltView.tsx'));
 
 /** Every view, in the order of the way. A new view is a folder with its component, and one line here. */
 export const VIEWS: readonly View[] = [
   { id: 'library', word: 'Library', says: 'patterns and block recipes', Component: LibraryView },
+  { id: 'block', word: 'Block', says: 'how each block is drawn, coloured and made', Component: BlockView },
+  { id: 'quilt', word: 'Quilt', says: 'blocks, borders and sizes', Component: QuiltView },
 ];
 
 /** The view of this id, or the first. */

@@ -5,7 +5,6 @@ import { type Cell, cellBox, columnsOf, hasCell, rowsOf, sameCell } from './latt
 import type { Picking } from './picking.ts';
 import { useDrawnBox } from './useDrawnBox.ts';
 import { useKeys } from './useKeys.ts';
-import './lattice.css';
 
 interface LatticePickerProps extends Picking {
   /** What this is, for those who listen: "Blocks of the quilt". */
