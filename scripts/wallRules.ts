@@ -15,10 +15,10 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   pressing: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt'],
   fit: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth'],
   diagrams: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing'],
-  studio: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing', 'fit'],
+  workroom: ['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing', 'fit'],
   writing: [
     ...['measure', 'drawing', 'recipe', 'piecing', 'pattern', 'quilt', 'cloth', 'pressing', 'fit', 'diagrams'],
-    'studio',
+    'workroom',
   ],
 };
 const stages = Object.entries(mayImport);

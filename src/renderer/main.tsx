@@ -1,6 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { workOut } from '../shared/studio/workOut.ts';
+import { workOut } from '../shared/workroom/workOut.ts';
 import { App } from './app/App.tsx';
 import { followAddress } from './state/address.ts';
 import { connect } from './state/host.ts';

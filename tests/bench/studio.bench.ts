@@ -1,6 +1,6 @@
 import type { Pattern, Size } from '../../src/shared/pattern/schema.ts';
-import type { WorkedOut } from '../../src/shared/studio/workedOut.ts';
-import { workOut } from '../../src/shared/studio/workOut.ts';
+import type { WorkedOut } from '../../src/shared/workroom/workedOut.ts';
+import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { demoPattern } from '../helpers/starters.ts';
 import { median, type Row } from './row.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Cloth, PieceLine } from '../../src/shared/cloth/cloth.ts';
-import type { WorkedOut, WorkedSize } from '../../src/shared/studio/workedOut.ts';
-import { workOut } from '../../src/shared/studio/workOut.ts';
+import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
+import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { demoPattern, starterRecipes } from '../helpers/starters.ts';
 import { patternOf } from './quilts.ts';
 

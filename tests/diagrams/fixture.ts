@@ -5,7 +5,7 @@ import { unseamed } from '../../src/shared/pressing/ends.ts';
 import { press } from '../../src/shared/pressing/press.ts';
 import { layOut } from '../../src/shared/quilt/layOut.ts';
 import type { Quilt } from '../../src/shared/quilt/quilt.ts';
-import { workBlocks } from '../../src/shared/studio/workBlocks.ts';
+import { workBlocks } from '../../src/shared/workroom/workBlocks.ts';
 
 const roles = (...ids: readonly string[]) => ids.map((id) => ({ id, name: id, value: 'medium' as const }));
 

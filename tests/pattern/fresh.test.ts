@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { freshPattern } from '../../src/shared/pattern/fresh.ts';
 import { withHeld } from '../../src/shared/pattern/recipes.ts';
 import { type Recipe, recipeSchema } from '../../src/shared/recipe/schema.ts';
-import { workOut } from '../../src/shared/studio/workOut.ts';
+import { workOut } from '../../src/shared/workroom/workOut.ts';
 
 const folder = new URL('../../resources/recipes/', import.meta.url);
 const starters: readonly Recipe[] = readdirSync(folder).map((name) =>

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { destinationOf } from '../../src/renderer/state/destination.ts';
 import { fitOf, sizeLevel } from '../../src/renderer/state/fit.ts';
 import type { Finding } from '../../src/shared/measure/finding.ts';
-import type { WorkedOut, WorkedSize } from '../../src/shared/studio/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { smallPattern } from './pattern.ts';
 
 const pattern = smallPattern();

@@ -14,8 +14,8 @@ const picture: Readonly<Record<string, string>> = {
   pressing: 'measure drawing recipe piecing pattern quilt',
   fit: 'measure drawing recipe piecing pattern quilt cloth',
   diagrams: 'measure drawing recipe piecing pattern quilt cloth pressing',
-  studio: 'measure drawing recipe piecing pattern quilt cloth pressing fit',
-  writing: 'measure drawing recipe piecing pattern quilt cloth pressing fit diagrams studio',
+  workroom: 'measure drawing recipe piecing pattern quilt cloth pressing fit',
+  writing: 'measure drawing recipe piecing pattern quilt cloth pressing fit diagrams workroom',
 };
 const stages = Object.keys(picture);
 const pairs = stages.flatMap((from) => stages.filter((to) => to !== from).map((to) => ({ from, to })));
@@ -66,7 +66,7 @@ const offences: readonly (readonly [wall: string, file: string, line: string])[]
 
 /** What the offending lines lead to, and files that break nothing. */
 const innocent: Readonly<Record<string, string>> = {
-  'src/shared/contract.ts': "import type { one } from './studio/index.ts';\nexport type Contract = typeof one;",
+  'src/shared/contract.ts': "import type { one } from './workroom/index.ts';\nexport type Contract = typeof one;",
   'src/shared/fit/round.ts': "import type { About } from './about.ts';\nexport type Round = About;",
   'src/shared/attic/lonely.ts': 'export const one = 1;',
   'src/shared/measure/useZod.ts': "import { z } from 'zod';\nexport { z };",

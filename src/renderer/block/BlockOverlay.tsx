@@ -1,7 +1,7 @@
 import { turnCells } from '../../shared/pattern/edits/index.ts';
 import { leavesOf } from '../../shared/piecing/tree.ts';
 import { readRow } from '../../shared/recipe/token.ts';
-import type { WorkedBlock } from '../../shared/studio/workedOut.ts';
+import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
 import type { Cell, Lattice } from '../parts/lattice/lattice.ts';
 import { turnOfKey, turnWords } from '../parts/turning/turnWords.ts';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { blockFigure } from '../../shared/diagrams/blockFigure.ts';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
-import type { WorkedBlock } from '../../shared/studio/workedOut.ts';
+import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Stage } from '../parts/stage/Stage.tsx';
 import { usePattern } from '../state/hooks.tsx';
 import { BlockOverlay } from './BlockOverlay.tsx';

@@ -1,6 +1,6 @@
 import { turnCells } from '../../shared/pattern/edits/index.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
-import type { WorkedBlock } from '../../shared/studio/workedOut.ts';
+import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { BackTo } from '../parts/BackTo.tsx';
 import type { Cell } from '../parts/lattice/lattice.ts';

@@ -1,7 +1,7 @@
 import { Radio, RadioGroup } from 'react-aria-components';
 import { setMethod } from '../../shared/pattern/edits/index.ts';
-import { type MethodPrice, methodPrices } from '../../shared/studio/methodPrices.ts';
-import type { SizedUnit, WorkedBlock } from '../../shared/studio/workedOut.ts';
+import { type MethodPrice, methodPrices } from '../../shared/workroom/methodPrices.ts';
+import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Button } from '../parts/Button.tsx';
 import { Why } from '../parts/Why.tsx';
 import { useAct, usePattern } from '../state/hooks.tsx';

@@ -3,7 +3,7 @@ import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
 import { inchesText, sizeText } from '../../shared/measure/fraction.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
-import type { SizedUnit, WorkedBlock } from '../../shared/studio/workedOut.ts';
+import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { BackTo } from '../parts/BackTo.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';

@@ -1,7 +1,7 @@
 import { gridSpans } from '../../shared/piecing/gridSpans.ts';
 import type { UnitLeaf } from '../../shared/piecing/piecing.ts';
 import { leavesOf } from '../../shared/piecing/tree.ts';
-import type { WorkedBlock } from '../../shared/studio/workedOut.ts';
+import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { type Cell, cellAt, edges, type Lattice, sameCell } from '../parts/lattice/lattice.ts';
 import type { ShownBlock } from './useShownBlock.ts';
 

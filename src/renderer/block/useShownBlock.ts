@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import type { BlockChoice } from '../../shared/pattern/schema.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
-import type { SizedBlock, WorkedBlock, WorkedSize } from '../../shared/studio/workedOut.ts';
+import type { SizedBlock, WorkedBlock, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { useCurrentSize, usePattern, useSelection, useWorked } from '../state/hooks.tsx';
 import type { Selection } from '../state/selection.ts';
 

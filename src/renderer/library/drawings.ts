@@ -9,7 +9,7 @@ import type { Pattern } from '../../shared/pattern/schema.ts';
 import { lower } from '../../shared/piecing/lower.ts';
 import { layOut } from '../../shared/quilt/layOut.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
-import { workBlocks } from '../../shared/studio/workBlocks.ts';
+import { workBlocks } from '../../shared/workroom/workBlocks.ts';
 
 /** A figure and the colours it is drawn in. */
 export interface Drawn {

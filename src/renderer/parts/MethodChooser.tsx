@@ -1,4 +1,4 @@
-import type { SizedUnit } from '../../shared/studio/workedOut.ts';
+import type { SizedUnit } from '../../shared/workroom/workedOut.ts';
 import { Choice } from './Choice.tsx';
 
 export interface MethodChooserProps {

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
 import { sizeText } from '../../shared/measure/fraction.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { Mark, markWord } from '../parts/Mark.tsx';
 import { sizeLevel } from '../state/fit.ts';

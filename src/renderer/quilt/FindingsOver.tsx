@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import type { Finding } from '../../shared/measure/finding.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Mark } from '../parts/Mark.tsx';
 import { allFindings } from '../state/fit.ts';
 import { useStudio, useStudioState } from '../state/hooks.tsx';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Stage } from '../parts/stage/Stage.tsx';
 import { FindingsOver } from './FindingsOver.tsx';
 import type { Over } from './look.ts';

@@ -1,5 +1,5 @@
 import type { Finding, Level } from '../../shared/measure/finding.ts';
-import type { WorkedOut } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { lowerFirst } from '../parts/words.ts';
 
 /** The truth about fit in one line, and where a click on it goes. */

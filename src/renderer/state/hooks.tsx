@@ -2,7 +2,7 @@ import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Contract } from '../../shared/contract.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import type { Selection } from './selection.ts';
 import type { Studio, StudioState } from './studio.ts';
 

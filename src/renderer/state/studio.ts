@@ -3,7 +3,7 @@ import type { About, Contract, Refusal } from '../../shared/contract.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Edit } from '../../shared/pattern/edit.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
-import type { WorkedOut } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { destinationOf } from './destination.ts';
 import { acted, type History, opened, redone, undone } from './history.ts';
 import { refusalOf } from './host.ts';

@@ -1,5 +1,5 @@
 import type { Pattern } from '../../shared/pattern/schema.ts';
-import type { WorkedOut } from '../../shared/studio/workedOut.ts';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 
 export type WorkOut = (pattern: Pattern) => WorkedOut;
 

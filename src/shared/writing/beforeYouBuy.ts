@@ -1,5 +1,5 @@
 import { count, type TracedSize } from '../measure/traced.ts';
-import type { WorkedSize } from '../studio/workedOut.ts';
+import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
 import { skills } from './skills.ts';

@@ -3,7 +3,7 @@ import { type BlockStep, blockStepFigures } from '../diagrams/blockSteps.ts';
 import { count } from '../measure/traced.ts';
 import type { UnitLeaf } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
-import type { WorkedBlock } from '../studio/workedOut.ts';
+import type { WorkedBlock } from '../workroom/workedOut.ts';
 import type { Block, Section, Step, Words } from './book.ts';
 import { type Desk, sizesWith } from './desk.ts';
 import { lettersOf } from './unitGroups.ts';

@@ -2,7 +2,7 @@ import { borderFigure } from '../diagrams/borderFigure.ts';
 import type { Traced } from '../measure/traced.ts';
 import type { Border } from '../pattern/schema.ts';
 import type { StripLeaf } from '../quilt/quilt.ts';
-import type { WorkedSize } from '../studio/workedOut.ts';
+import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Section, Step, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
 import { inSizes, listed } from './words.ts';

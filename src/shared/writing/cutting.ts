@@ -1,7 +1,7 @@
 import type { CuttingPlan, PieceLine, Strip } from '../cloth/cloth.ts';
 import { same } from '../measure/inches.ts';
 import { count, given } from '../measure/traced.ts';
-import type { WorkedSize } from '../studio/workedOut.ts';
+import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Chart, ChartRow, Section, Words } from './book.ts';
 import type { Desk } from './desk.ts';
 import { field, sizeWords } from './words.ts';

@@ -1,5 +1,5 @@
 import type { Pattern } from '../pattern/schema.ts';
-import type { WorkedBlock, WorkedOut, WorkedSize } from '../studio/workedOut.ts';
+import type { WorkedBlock, WorkedOut, WorkedSize } from '../workroom/workedOut.ts';
 import type { Step } from './book.ts';
 
 /** What every section is written from. */

@@ -1,6 +1,6 @@
 import { backingFigure } from '../diagrams/backingFigure.ts';
 import { plain } from '../measure/traced.ts';
-import type { WorkedSize } from '../studio/workedOut.ts';
+import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { ChartRow, Section, Step, Words } from './book.ts';
 import type { Desk } from './desk.ts';
 import { field, inSizes, sizeWords } from './words.ts';

@@ -1,7 +1,7 @@
 import { quiltLayoutFigure } from '../diagrams/quiltLayoutFigure.ts';
 import { quiltRowsFigure } from '../diagrams/quiltRowsFigure.ts';
 import { count } from '../measure/traced.ts';
-import type { WorkedSize } from '../studio/workedOut.ts';
+import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Section, Step, Words } from './book.ts';
 import type { Desk } from './desk.ts';
 import { field, listed, sizeWords } from './words.ts';

@@ -1,5 +1,5 @@
 import type { Unit } from '../piecing/piecing.ts';
-import type { SizedUnit, WorkedBlock, WorkedSize } from '../studio/workedOut.ts';
+import type { SizedUnit, WorkedBlock, WorkedSize } from '../workroom/workedOut.ts';
 import { type Desk, sizesWith } from './desk.ts';
 
 /** One distinct unit of the pattern, in every size that takes it: equal units of several blocks are made together. */

@@ -1,5 +1,5 @@
 import { inksFor } from '../diagrams/hatches.ts';
-import type { WorkedOut } from '../studio/workedOut.ts';
+import type { WorkedOut } from '../workroom/workedOut.ts';
 import { colouring, editionText, rights } from './backMatter.ts';
 import { beforeYouBegin } from './beforeYouBegin.ts';
 import { beforeYouBuy } from './beforeYouBuy.ts';
