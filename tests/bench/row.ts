@@ -2,9 +2,9 @@
 export interface Row {
   /** What is done, in the words of the README's table. */
   readonly what: string;
-  /** The budget in milliseconds, or a plain ratio when `unit` is "×". */
+  /** The budget in milliseconds, or what `unit` says. */
   readonly budget: number;
-  readonly unit?: 'ms' | '×';
+  readonly unit?: 'ms' | '×' | '%';
   /** The measured value, in the row's unit. */
   readonly measure: () => number | Promise<number>;
 }

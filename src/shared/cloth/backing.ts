@@ -9,7 +9,7 @@ import { widthsFor } from './join.ts';
 const WHOLE_INCH = 1;
 
 /** The quilt and as much again beyond each side as the pattern says, in whole inches, up. */
-export function beyond(quilt: Quilt, { backing }: Pattern): TracedSize {
+function beyond(quilt: Quilt, { backing }: Pattern): TracedSize {
   const extra = times(count(2, ''), given(backing.beyond, 'beyond each side'));
   const side = (finished: Traced) => rounded(plus(finished, extra), WHOLE_INCH, 'up');
   return { width: side(quilt.finished.width), height: side(quilt.finished.height) };

@@ -31,7 +31,7 @@ export function unitCuts(blocks: readonly SizedBlock[], fabricOf: FabricOf, lett
 }
 
 /** Batches made of a unit: whole ones, enough for the quilt. */
-export function batchesOf(sized: SizedUnit): Traced {
+function batchesOf(sized: SizedUnit): Traced {
   const needed = count(sized.needed, sized.plan.yield === 1 ? 'needed' : 'units');
   if (sized.plan.yield === 1) return needed;
   return rounded(over(needed, count(sized.plan.yield, 'at a time')), 1, 'up');

@@ -8,7 +8,7 @@ export function usableWidth(house: House): Traced {
 }
 
 /** What a straight join of two pieces end to end takes up: a seam on each. */
-export function lostInAJoin(house: House): Traced {
+function lostInAJoin(house: House): Traced {
   return named(times(count(2, ''), given(house.seam, 'seam')), 'lost in a join');
 }
 

@@ -1,7 +1,7 @@
 import { count, named, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 import { piecesOf, spareOf, type UnitCut, useOf } from './blockPieces.ts';
-import type { PieceLine } from './cloth.ts';
+import type { PieceLine, SubCut } from './cloth.ts';
 import { usableWidth } from './join.ts';
 
 /**
@@ -24,29 +24,31 @@ function linesOfSet(set: readonly UnitCut[], house: House): readonly PieceLine[]
   // Every cut of one unit's set says the same number of sub-cuts: each sub-cut carries one piece of every strip.
   const oncePerUnit = [...new Map(set.map((of) => [of.sized, of])).values()];
   const [one, ...others] = oncePerUnit.map(piecesOf) as [Traced, ...Traced[]];
-  const subCuts = named(others.length === 0 ? one : plus(one, ...others), 'sub-cuts');
+  const wanted = named(others.length === 0 ? one : plus(one, ...others), 'sub-cuts');
   const perSet = subCutsPerSet(first.cut.height, house);
-  const sets = rounded(over(subCuts, perSet), 1, 'up');
-  const spare = oncePerUnit.reduce(
-    (sum, of) => sum + spareOf(of, piecesOf(of).value),
-    sets.value * perSet.value - subCuts.value,
-  );
-  return [...new Set(set.map((of) => of.letter))].map((letter) => {
-    const layers = set.filter((of) => of.letter === letter);
-    const strips = layers.filter((of) => of.sized === layers[0]?.sized).length;
-    const [layer] = layers as [UnitCut, ...UnitCut[]];
-    return {
-      letter,
-      fabric: layer.fabric,
-      width: usableWidth(house),
-      height: layer.cut.width,
-      count: strips === 1 ? sets : times(count(strips, 'strips in a set'), named(sets, 'sets')),
-      spare,
-      use: layers.map((of) => useOf(of, piecesOf(of).value)),
-      cutAs: 'strip-set',
-      subCut: { length: layer.cut.height, perSet, count: subCuts, sets },
-    };
-  });
+  const subCut = { length: first.cut.height, perSet, count: wanted, sets: rounded(over(wanted, perSet), 1, 'up') };
+  const left = subCut.sets.value * perSet.value - wanted.value;
+  const spare = oncePerUnit.reduce((sum, of) => sum + spareOf(of, piecesOf(of).value), left);
+  const byLetter = new Map<string, UnitCut[]>();
+  for (const of of set) byLetter.set(of.letter, [...(byLetter.get(of.letter) ?? []), of]);
+  return [...byLetter.values()].map((layers) => lineOf(layers, subCut, spare, house));
+}
+
+/** The line for the strips of one letter: two layers of a set may be cut alike. */
+function lineOf(layers: readonly UnitCut[], subCut: SubCut, spare: number, house: House): PieceLine {
+  const [layer] = layers as readonly [UnitCut, ...UnitCut[]];
+  const inASet = layers.filter((of) => of.sized === layer.sized).length;
+  return {
+    letter: layer.letter,
+    fabric: layer.fabric,
+    width: usableWidth(house),
+    height: layer.cut.width,
+    count: inASet === 1 ? subCut.sets : times(count(inASet, 'strips in a set'), named(subCut.sets, 'sets')),
+    spare,
+    use: layers.map((of) => useOf(of, piecesOf(of).value)),
+    cutAs: 'strip-set',
+    subCut,
+  };
 }
 
 /** Whole sub-cuts from one set as long as the cloth is wide. */

@@ -1,6 +1,6 @@
 import { type Choice, fill } from './fill.ts';
-import { type Lie, type Packed, packed } from './kinds.ts';
-import { type Left, type Problem, takeOff } from './problem.ts';
+import type { Lie, Packed } from './kinds.ts';
+import { type Left, type Problem, stripOf, takeOff } from './problem.ts';
 
 /** What a strip is worth for its height, with how many of each lie it holds. */
 interface Strip {
@@ -35,12 +35,7 @@ export function build(problem: Problem, worth: readonly number[], left: Left): B
     const counts = (best as Strip).counts;
     const trimmed = withinLeft(problem, counts, left);
     const times = takeOff(problem, left, trimmed);
-    strips.push(
-      packed(
-        problem.lies.map((lie, index) => ({ lie, count: trimmed[index] ?? 0 })),
-        times,
-      ),
-    );
+    strips.push(stripOf(problem, trimmed, times));
   }
   return { strips, work };
 }

@@ -1,6 +1,6 @@
 import type { Inches } from '../../measure/inches.ts';
 import { type Grid, gridOf } from './grid.ts';
-import { type Kind, type Lie, liesOf } from './kinds.ts';
+import { type Kind, type Lie, liesOf, type Packed, packed } from './kinds.ts';
 
 /** What is to be cut, from cloth how wide, and every way it may lie. */
 export interface Problem {
@@ -30,6 +30,14 @@ export function problemOf(kinds: readonly Kind[], width: Inches): Problem {
     width,
   );
   return { kinds, width, lies, liesOfKind, grid };
+}
+
+/** The strip that holds so many of each lie. */
+export function stripOf(problem: Problem, counts: ArrayLike<number>, times: number): Packed {
+  return packed(
+    problem.lies.map((lie, index) => ({ lie, count: counts[index] ?? 0 })),
+    times,
+  );
 }
 
 /** How many pieces of each kind are still to be cut. */

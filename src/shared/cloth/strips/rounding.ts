@@ -1,7 +1,7 @@
 import { build } from './build.ts';
 import type { Generated } from './columns.ts';
-import { type Packed, packed } from './kinds.ts';
-import { type Left, type Problem, takeOff } from './problem.ts';
+import type { Packed } from './kinds.ts';
+import { type Left, type Problem, stripOf, takeOff } from './problem.ts';
 
 /**
  * A plan from strips that would be cut a fractional number of times: each is cut the whole number below, and what is left
@@ -15,26 +15,22 @@ export function roundDown(
   extra: number,
 ): { strips: readonly Packed[]; work: number } {
   const left: Left = problem.kinds.map((kind) => kind.count);
-  const byFraction = generated.strips.map((strip) => ({
-    ...strip,
-    fraction: strip.times - Math.floor(strip.times + 1e-7),
-  }));
   const strips: Packed[] = [];
   const cut = (counts: Int32Array, most: number) => {
     const times = takeOff(problem, left, counts, most);
-    if (times > 0)
-      strips.push(
-        packed(
-          problem.lies.map((lie, index) => ({ lie, count: counts[index] ?? 0 })),
-          times,
-        ),
-      );
+    if (times > 0) strips.push(stripOf(problem, counts, times));
   };
-  for (const { counts, times } of byFraction) cut(counts, Math.floor(times + 1e-7));
-  byFraction.sort((a, b) => b.fraction - a.fraction);
-  for (const { counts, fraction } of byFraction) if (fraction >= extra) cut(counts, 1);
+  for (const { counts, times } of generated.strips) cut(counts, wholeOf(times));
+  const rests = generated.strips.map(({ counts, times }) => ({ counts, fraction: times - wholeOf(times) }));
+  rests.sort((a, b) => b.fraction - a.fraction);
+  for (const { counts, fraction } of rests) if (fraction >= extra) cut(counts, 1);
   const rest = build(problem, worth, left);
   return { strips: gathered([...strips, ...rest.strips]), work: rest.work };
+}
+
+/** The whole number below, but for what floating point has lost. */
+function wholeOf(times: number): number {
+  return Math.floor(times + 1e-7);
 }
 
 /** The same strip cut in two places of the plan is one strip cut more often. */
