@@ -1,3 +1,4 @@
+import type { Box, Point } from '../drawing/turn.ts';
 import { longer, same } from '../measure/inches.ts';
 import type { Part, Rounds, Row } from '../piecing/piecing.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
@@ -15,6 +16,7 @@ interface Tally {
   parts: PressedPart[];
   nests: number;
   stacks: number;
+  stacked: Point[];
 }
 
 /**
@@ -25,7 +27,7 @@ interface Tally {
  * @param edgesOf how a leaf meets its neighbours
  */
 export function press<Leaf extends AnyLeaf>(root: Part<Leaf>, edgesOf: (leaf: Leaf) => Edged): Pressed {
-  const tally: Tally = { parts: [], nests: 0, stacks: 0 };
+  const tally: Tally = { parts: [], nests: 0, stacks: 0, stacked: [] };
   const edged = pressPart(root, '', 0, edgesOf, tally);
   return { plan: tally, edged };
 }
@@ -59,7 +61,10 @@ function pressRow<Leaf extends AnyLeaf>(
   tally.parts.push({ path, seams: row.parts.slice(1).map(() => way) });
   const side: Side = row.along === 'across' ? 'right' : 'bottom';
   const sewn = row.parts.map((part, i) => pressPart(part, below(path, i), i, edgesOf, tally));
-  return sewn.reduce((whole, part) => join(whole, part, side, way, tally));
+  return sewn.reduce((whole, part, i) => {
+    const corner = seamStart((row.parts[i] as Part<Leaf>).box, side);
+    return join(whole, part, { side, way, corner }, tally);
+  });
 }
 
 function pressRounds<Leaf extends AnyLeaf>(
@@ -72,22 +77,38 @@ function pressRounds<Leaf extends AnyLeaf>(
   let whole = pressPart(rounds.core, below(path, 0), 0, edgesOf, tally);
   rounds.logs.forEach((log, i) => {
     const strip = pressPart(log.part, below(path, i + 1), 0, edgesOf, tally);
-    whole = join(whole, strip, log.side, awayTo(log.side), tally);
+    const seam = { side: log.side, way: awayTo(log.side), corner: seamStart(log.part.box, log.side) };
+    whole = join(whole, strip, seam, tally);
   });
   return whole;
 }
 
 const OPPOSITE: Readonly<Record<Side, Side>> = { top: 'bottom', bottom: 'top', left: 'right', right: 'left' };
 
-function join(whole: Edged, added: Edged, side: Side, way: Press, tally: Tally): Edged {
-  meet(whole.ends[side], added.ends[OPPOSITE[side]], tally);
+/** A seam about to be sewn: on which side of the whole, which way it is pressed, and where it begins. */
+interface Seam {
+  readonly side: Side;
+  readonly way: Press;
+  readonly corner: Point;
+}
+
+/** The left or upper end of the seam between a whole and what is added to one side of it. */
+function seamStart(added: Box, side: Side): Point {
+  const x = side === 'left' ? added.x + added.width : added.x;
+  const y = side === 'top' ? added.y + added.height : added.y;
+  return { x, y };
+}
+
+function join(whole: Edged, added: Edged, { side, way, corner }: Seam, tally: Tally): Edged {
+  const upright = side === 'left' || side === 'right';
+  const spot = (at: number) => (upright ? { x: corner.x, y: corner.y + at } : { x: corner.x + at, y: corner.y });
+  meet(whole.ends[side], added.ends[OPPOSITE[side]], spot, tally);
   const first = side === 'left' || side === 'top' ? added : whole;
   const second = first === added ? whole : added;
-  const across = side === 'left' || side === 'right';
-  const seam: SeamEnd = { at: across ? first.width : first.height, press: way };
+  const seam: SeamEnd = { at: upright ? first.width : first.height, press: way };
   const further = (ends: readonly SeamEnd[]) => ends.map((end) => ({ at: end.at + seam.at, press: end.press }));
   const both = (edge: Side) => [...first.ends[edge], seam, ...further(second.ends[edge])];
-  if (across) {
+  if (upright) {
     const ends = { top: both('top'), bottom: both('bottom'), left: first.ends.left, right: second.ends.right };
     return { width: first.width + second.width, height: first.height, ends };
   }
@@ -95,13 +116,15 @@ function join(whole: Edged, added: Edged, side: Side, way: Press, tally: Tally):
   return { width: first.width, height: first.height + second.height, ends };
 }
 
-function meet(a: readonly SeamEnd[], b: readonly SeamEnd[], tally: Tally): void {
+function meet(a: readonly SeamEnd[], b: readonly SeamEnd[], spot: (at: number) => Point, tally: Tally): void {
   let j = 0;
   for (const end of a) {
     while (j < b.length && longer(end.at, (b[j] as SeamEnd).at)) j += 1;
     const other = b[j];
     if (other === undefined || !same(end.at, other.at) || end.press === 'open' || other.press === 'open') continue;
-    if (end.press === other.press) tally.stacks += 1;
-    else tally.nests += 1;
+    if (end.press === other.press) {
+      tally.stacks += 1;
+      tally.stacked.push(spot(end.at));
+    } else tally.nests += 1;
   }
 }

@@ -1,3 +1,5 @@
+import type { Point } from '../drawing/turn.ts';
+
 /** Which way one seam is pressed, as seen from the front with the block unturned. */
 export type Press = 'left' | 'right' | 'up' | 'down' | 'open';
 
@@ -14,4 +16,6 @@ export interface PressingPlan {
   /** Meeting points where seams lie to opposite sides, and where they do not. */
   readonly nests: number;
   readonly stacks: number;
+  /** Where the seams that do not nest meet, in the units of the tree: grid units in a block, finished inches in a quilt. */
+  readonly stacked: readonly Point[];
 }
