@@ -1,5 +1,5 @@
 import { Refused } from '../../src/renderer/state/host.ts';
-import type { Contract, PatternCard, RecipeCard, Refusal } from '../../src/shared/contract.ts';
+import type { Contract, Job, PatternCard, PublishedFile, RecipeCard, Refusal } from '../../src/shared/contract.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
 
@@ -104,8 +104,8 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     publish: async () => {
       throw new Refused({ kind: 'broken', words: 'There is no press here.' });
     },
-    job: async () => found(undefined),
+    job: async () => found<Job>(undefined),
     cancel: async () => undefined,
-    result: async () => found(undefined),
+    result: async () => found<PublishedFile>(undefined),
   };
 }
