@@ -1,8 +1,7 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { openService, programFolder } from './openService.ts';
 import { refusalOf } from './refusal.ts';
 import { electronBinary, fetchElectron, hasDisplay, runElectron } from './start/desktop.ts';
+import { freshBuild } from './start/freshBuild.ts';
 import { isTaken, serve } from './start/serve.ts';
 import { readWishes, type Wishes } from './start/wishes.ts';
 
@@ -13,10 +12,6 @@ import { readWishes, type Wishes } from './start/wishes.ts';
 async function start(): Promise<number> {
   const wishes = readWishes(process.argv.slice(2), process.env);
   if (!wishes.ok) return fail(wishes.findings[0]?.what ?? '', 2);
-  // “npm start” builds before it comes here.
-  if (!existsSync(join(programFolder, 'out', 'renderer', 'index.html'))) {
-    return fail('The studio window is not built yet. Start it with “npm start”, which builds it first.', 1);
-  }
   if (wishes.value.browser) return serveInBrowser(wishes.value);
   const window = await openWindow();
   if (typeof window === 'number') return window;
@@ -30,18 +25,21 @@ async function openWindow(): Promise<number | string> {
   const there = electronBinary(programFolder, process.env) !== null || fetchElectron(programFolder, say);
   const binary = there ? electronBinary(programFolder, process.env) : null;
   if (binary === null) return 'The desktop window could not be fetched.';
+  const trouble = freshBuild(programFolder, 'window', say);
+  if (trouble !== null) return fail(trouble, 1);
   const ended = await runElectron(binary, programFolder);
   return 'code' in ended ? ended.code : 'The desktop window could not be opened.';
 }
 
 async function serveInBrowser({ port }: Wishes): Promise<number> {
+  const trouble = freshBuild(programFolder, 'page', say);
+  if (trouble !== null) return fail(trouble, 1);
   try {
     const service = openService('browser', report);
     await serve({ service, program: programFolder, port, say, report });
     return 0;
   } catch (error) {
-    if (isTaken(error) && port !== null)
-      return fail(`Port ${port} cannot be had: another program uses it, or it is reserved.`, 1);
+    if (isTaken(error)) return fail(`Port ${port ?? ''} cannot be had: another program uses it, or it is reserved.`, 1);
     return fail(refusalOf(error).words, 1);
   }
 }
