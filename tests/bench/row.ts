@@ -1,3 +1,5 @@
+import { Bench } from 'tinybench';
+
 /** One line of the table of budgets: what is measured, against what, and how. */
 export interface Row {
   /** What is done, in the words of the README's table. */
@@ -17,12 +19,9 @@ export interface Rounds {
 
 /** The median of the wall-clock times of a piece of work, in milliseconds, after some unmeasured rounds. */
 export async function median(work: () => unknown, { warm = 3, timed = 15 }: Rounds = {}): Promise<number> {
-  for (let round = 0; round < warm; round++) await work();
-  const times: number[] = [];
-  for (let round = 0; round < timed; round++) {
-    const started = performance.now();
-    await work();
-    times.push(performance.now() - started);
-  }
-  return times.sort((a, b) => a - b)[Math.floor(timed / 2)] ?? Number.NaN;
+  const exactly = { time: 0, warmupTime: 0, iterations: timed, warmupIterations: warm };
+  const bench = new Bench({ ...exactly, throws: true, retainSamples: true }).add('work', work);
+  const [task] = await bench.run();
+  if (task?.result.state !== 'completed') throw new Error('The work was not timed to its end');
+  return task.result.latency.p50;
 }
