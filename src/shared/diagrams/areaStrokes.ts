@@ -21,8 +21,8 @@ export function hatchScale(figure: Figure, pointsPerInch: number): number | null
     mark.kind === 'area' && mark.fabric !== null ? [typicalWidth(mark)] : [],
   );
   if (widths.length === 0) return 1;
-  const narrowest = Math.min(...widths) * pointsPerInch;
-  return narrowest < TINY ? null : Math.min(1, Math.max(CLOSEST, narrowest / ROOMY));
+  const usual = (widths.sort((a, b) => a - b)[Math.floor((widths.length - 1) / 2)] ?? 0) * pointsPerInch;
+  return usual < TINY ? null : Math.min(1, Math.max(CLOSEST, usual / ROOMY));
 }
 
 /** The narrower side of an area's first patch, inches. */
@@ -72,5 +72,5 @@ function hatchStroke(area: Area, pattern: Hatch, tint: Tint, scale: number, sett
 }
 
 function dotPath(x: number, y: number): string {
-  return `M${short(x)} ${short(y)}h${DOT}`;
+  return `M${short(x)} ${short(y)}H${short(x + DOT)}`;
 }

@@ -10,24 +10,24 @@ function thousandths(whole: number): string {
 }
 
 /**
- * A row of points as SVG path data, every coordinate times `scale` and rounded to a thousandth. After the first point it
- * goes by steps, which are shorter to write; a step is the difference of two rounded points, so that nothing adds up.
+ * A row of points as SVG path data of M, L, H, V and Z, every coordinate times `scale` and rounded to a thousandth; upright
+ * and level lines are written short.
  */
 export function pathOf(points: readonly Point[], scale: number, closed: boolean): string {
   let path = '';
-  let lastX = 0;
-  let lastY = 0;
+  let lastX = Number.NaN;
+  let lastY = Number.NaN;
   for (const point of points) {
     const x = Math.round(point.x * scale * 1000);
     const y = Math.round(point.y * scale * 1000);
     if (path === '') path = `M${thousandths(x)} ${thousandths(y)}`;
-    else if (y === lastY) path += `h${thousandths(x - lastX)}`;
-    else if (x === lastX) path += `v${thousandths(y - lastY)}`;
-    else path += `l${thousandths(x - lastX)} ${thousandths(y - lastY)}`;
+    else if (y === lastY) path += `H${thousandths(x)}`;
+    else if (x === lastX) path += `V${thousandths(y)}`;
+    else path += `L${thousandths(x)} ${thousandths(y)}`;
     lastX = x;
     lastY = y;
   }
-  return closed ? `${path}z` : path;
+  return closed ? `${path}Z` : path;
 }
 
 /** Many outlines as one path. */

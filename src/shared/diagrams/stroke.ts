@@ -6,7 +6,7 @@ export type Stroke = Drawn | Lettered;
 
 export interface Drawn {
   readonly kind: 'path';
-  /** SVG path data of M, l, h, v and z only. */
+  /** SVG path data of M, L, H, V and Z only. */
   readonly path: string;
   readonly fill: Tint | null;
   readonly line: DrawnLine | null;

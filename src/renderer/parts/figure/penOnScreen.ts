@@ -5,6 +5,7 @@ import { short } from '../../../shared/diagrams/path.ts';
 import { MARGIN, sheetSize } from '../../../shared/diagrams/sheet.ts';
 import type { Drawn, Lettered, Stroke } from '../../../shared/diagrams/stroke.ts';
 import { strokesOf } from '../../../shared/diagrams/strokes.ts';
+import type { Paint } from '../../../shared/diagrams/weights.ts';
 
 /** A point of the weights' table on screen, pixels: letters of 7.5 pt come out at the screen's smallest type, 12. */
 export const PIXELS_PER_POINT = 1.6;
@@ -83,11 +84,19 @@ function made(sheet: Container, old: Kept | undefined, tag: string): Kept {
   return { tag, element, attributes: {}, words: '' };
 }
 
+/** The theme's names for the house's paints: it calls colours by what they mean. */
+const PAINTS: Readonly<Record<Paint, string>> = {
+  ink: 'var(--ink)',
+  walnut: 'var(--ink-quiet)',
+  madder: 'var(--misfit)',
+  sheet: 'var(--sheet)',
+};
+
 /** A tint in the theme's own paints; what shows through is the theme's sheet. */
 export function themed({ of, wash }: Tint): string {
-  const colour = of.startsWith('#') ? of : `var(--${of})`;
+  const colour = of in PAINTS ? PAINTS[of as Paint] : of;
   if (wash === 0) return colour;
-  return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, var(--sheet))`;
+  return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, ${PAINTS.sheet})`;
 }
 
 function pathAttributes({ path, fill, line, of }: Drawn): Attributes {
