@@ -1,6 +1,7 @@
 import type { Pattern } from '../pattern/schema.ts';
 import type { Cut } from '../piecing/method.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
+import { setSignature } from './setSignature.ts';
 
 /** For each block's letter, each role's fabric. */
 export type FabricOf = Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -64,7 +65,7 @@ function signatures(pattern: Pattern, sizes: readonly LetteredSize[], fabricOf: 
         plan.cuts.forEach((cut, index) => {
           const key = cutKey(id, unit.key, index);
           const before = found.get(key) ?? fabricFor(fabricOf, id, cut.role);
-          found.set(key, `${before} | ${size}: ${cutSignature(cut, id)}`);
+          found.set(key, `${before} | ${size}: ${cutSignature(cut, plan.cuts, fabricOf, id)}`);
         });
       }
     });
@@ -72,10 +73,11 @@ function signatures(pattern: Pattern, sizes: readonly LetteredSize[], fabricOf: 
   return found;
 }
 
-function cutSignature(cut: Cut, block: string): string {
+function cutSignature(cut: Cut, all: readonly Cut[], fabricOf: FabricOf, block: string): string {
   const sides = [cut.width.value, cut.height.value];
-  if (cut.stripSet !== undefined) return `${sides.join(' by ')} in ${block} ${cut.stripSet}`;
-  return sides.sort((a, b) => b - a).join(' by ');
+  if (cut.stripSet === undefined) return sides.sort((a, b) => b - a).join(' by ');
+  const layers = all.filter((other) => other.stripSet === cut.stripSet);
+  return `${sides.join(' by ')} in ${setSignature(layers.map((of) => ({ fabric: fabricFor(fabricOf, block, of.role), cut: of })))}`;
 }
 
 /** A, B, … Z, AA, AB, … */

@@ -3,20 +3,30 @@ import type { House } from '../pattern/schema.ts';
 import { piecesOf, spareOf, type UnitCut, useOf } from './blockPieces.ts';
 import type { PieceLine, SubCut } from './cloth.ts';
 import { usableWidth } from './join.ts';
+import { setSignature } from './setSignature.ts';
 
 /**
  * The lines of the chart for strip sets: whole strips across the cloth, sewn side by side, then crosscut. A set is sewn whole
- * even when its last sub-cuts are not needed, because the rest of sewn strips serves for nothing else. Sets of one name
- * in one block are the same set.
+ * even when its last sub-cuts are not needed, because the rest of sewn strips serves for nothing else. Sets of the same
+ * fabrics, widths and crosscut are one set, whichever units and blocks take from it.
  */
 export function stripSetLines(cuts: readonly UnitCut[], house: House): readonly PieceLine[] {
-  const sets = new Map<string, UnitCut[]>();
-  for (const of of cuts) {
-    if (of.cut.stripSet === undefined) continue;
-    const name = `${of.block} ${of.cut.stripSet}`;
-    sets.set(name, [...(sets.get(name) ?? []), of]);
+  const inUnits = grouped(cuts, ({ block, sized, cut }) => `${block} | ${sized.unit.key} | ${cut.stripSet}`);
+  const sets = grouped(inUnits, (layers) => setSignature(layers.map(({ fabric, cut }) => ({ fabric, cut }))));
+  return sets.flatMap((set) => linesOfSet(set.flat(), house));
+}
+
+/** What has a strip set, grouped by a key, groups in the order they are first met. */
+function grouped<T extends UnitCut | readonly UnitCut[]>(
+  items: readonly T[],
+  key: (item: T) => string,
+): readonly T[][] {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    if ('cut' in item && item.cut.stripSet === undefined) continue;
+    groups.set(key(item), [...(groups.get(key(item)) ?? []), item]);
   }
-  return [...sets.values()].flatMap((set) => linesOfSet(set, house));
+  return [...groups.values()];
 }
 
 function linesOfSet(set: readonly UnitCut[], house: House): readonly PieceLine[] {

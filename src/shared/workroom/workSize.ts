@@ -1,6 +1,7 @@
 import { clothFor } from '../cloth/clothFor.ts';
 import type { FabricOf, Letters } from '../cloth/letters.ts';
 import { fitBlock } from '../fit/fitBlock.ts';
+import { fitCloth } from '../fit/fitCloth.ts';
 import { fitQuilt } from '../fit/fitQuilt.ts';
 import type { Finding, Maybe } from '../measure/finding.ts';
 import { accept } from '../measure/finding.ts';
@@ -43,8 +44,10 @@ function pathOf(pattern: Pattern, size: Size): string {
 export function workSize(pattern: Pattern, laid: LaidSize, fabricOf: FabricOf, letters: Letters): WorkedSize {
   const { size, quilt, used, blocks } = laid;
   const cloth = clothFor({ quilt, blocks, fabricOf, pattern, letters });
-  const { findings, points } = fitSize(pattern, size, quilt, used, blocks, pathOf(pattern, size));
-  return { size, quilt, blocks, pressing: pressQuilt(quilt, used, blocks), cloth, points, findings };
+  const path = pathOf(pattern, size);
+  const sewn = fitSize(pattern, size, quilt, used, blocks, path);
+  const findings = [...sewn.findings, ...fitCloth(cloth, pattern.house, size, path)];
+  return { size, quilt, blocks, pressing: pressQuilt(quilt, used, blocks), cloth, points: sewn.points, findings };
 }
 
 function fitSize(

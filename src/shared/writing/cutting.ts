@@ -1,4 +1,4 @@
-import type { CuttingPlan, PieceLine, Strip } from '../cloth/cloth.ts';
+import type { FabricNeed, PieceLine, Strip } from '../cloth/cloth.ts';
 import { same } from '../measure/inches.ts';
 import { count, given } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
@@ -97,16 +97,16 @@ function isWholeStrip(line: PieceLine): boolean {
 function stripsChart(desk: Desk): Chart {
   const { pattern, sizes } = desk;
   const rows = pattern.fabrics.flatMap(({ id, name }): ChartRow[] => {
-    const plans = sizes.map(({ cloth }) => cloth.needs.find((need) => need.fabric === id)?.plan);
-    const most = Math.max(...plans.map((plan) => plan?.strips.length ?? 0));
+    const needs = sizes.map(({ cloth }) => cloth.needs.find((need) => need.fabric === id));
+    const most = Math.max(...needs.map((need) => need?.plan.strips.length ?? 0));
     if (most === 0) return [];
     const lines = Array.from({ length: most }, (_, i): ChartRow => {
-      return { cells: plans.map((plan) => stripWords(plan?.strips[i])) };
+      return { cells: needs.map((need) => stripWords(need?.plan.strips[i])) };
     });
     return [
       { group: { fabric: id }, cells: [[{ strong: name }]] },
       ...lines,
-      { cells: plans.map((plan) => (plan === undefined ? ['–'] : proofWords(plan))) },
+      { cells: needs.map((need) => (need === undefined ? ['–'] : proofWords(need))) },
     ];
   });
   return {
@@ -129,9 +129,10 @@ function stripWords(strip: Strip | undefined): Words {
   return [field(count(strip.times, 'strips')), ' × ', field(given(strip.height, 'height')), `: ${from.join(', ')}`];
 }
 
-/** How good the plan is, as proved. */
-function proofWords({ proven, bound, length, stripCount }: CuttingPlan): Words {
-  const strips: Words = [field(count(stripCount, 'strips')), stripCount === 1 ? ' strip; ' : ' strips; '];
-  if (proven) return [...strips, 'less cloth cannot do'];
-  return [...strips, `at most ${Math.max(1, Math.ceil((1 - bound / length.value) * 100))} % over the least`];
+/** The strips in all, and how good the plan is, as proved. */
+function proofWords({ plan, least }: FabricNeed): Words {
+  const strips: Words = [field(count(plan.stripCount, 'strips')), plan.stripCount === 1 ? ' strip; ' : ' strips; '];
+  if (plan.proven) return [...strips, 'less cloth cannot do'];
+  if (least) return [...strips, 'fewer yards cannot do'];
+  return [...strips, `at most ${Math.max(1, Math.ceil((1 - plan.bound / plan.length.value) * 100))} % over the least`];
 }
