@@ -14,12 +14,18 @@ export interface View {
 const LibraryView = lazy(() => import('../library/LibraryView.tsx'));
 const BlockView = lazy(() => import('../block/BlockView.tsx'));
 const QuiltView = lazy(() => import('../quilt/QuiltView.tsx'));
+const ClothView = lazy(() => import('../cloth/ClothView.tsx'));
+const SewingView = lazy(() => import('../sewing/SewingView.tsx'));
+const PagesView = lazy(() => import('../pages/PagesView.tsx'));
 
 /** Every view, in the order of the way. A new view is a folder with its component, and one line here. */
 export const VIEWS: readonly View[] = [
   { id: 'library', word: 'Library', says: 'patterns and block recipes', Component: LibraryView },
   { id: 'block', word: 'Block', says: 'how each block is drawn, coloured and made', Component: BlockView },
   { id: 'quilt', word: 'Quilt', says: 'blocks, borders and sizes', Component: QuiltView },
+  { id: 'cloth', word: 'Cloth', says: 'what is bought and how it is cut, in every size', Component: ClothView },
+  { id: 'sewing', word: 'Sewing', says: 'the steps, and which way seams are pressed', Component: SewingView },
+  { id: 'pages', word: 'Pages', says: 'the pattern as it is printed, its words and its PDF', Component: PagesView },
 ];
 
 /** The view of this id, or the first. */

@@ -1,9 +1,10 @@
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useRef } from 'react';
 import type { Figure as FigureData, Ink } from '../../../shared/diagrams/figure.ts';
 import type { Manner } from '../../../shared/diagrams/fill.ts';
 import { MARGIN } from '../../../shared/diagrams/sheet.ts';
 import { Figure } from '../figure/Figure.tsx';
 import { PIXELS_PER_POINT } from '../figure/penOnScreen.ts';
+import { useRoom } from '../useRoom.ts';
 import styles from './stage.module.css';
 
 interface StageProps {
@@ -19,7 +20,7 @@ const RIM = MARGIN * PIXELS_PER_POINT;
 /** A figure as large as its place, with something lying exactly over it. */
 export function Stage({ figure, inks, manner = 'colour', children }: StageProps) {
   const host = useRef<HTMLDivElement>(null);
-  const room = useRoomOf(host);
+  const room = useRoom(host);
   const scale = Math.min((room.width - 2 * RIM) / figure.width, (room.height - 2 * RIM) / figure.height);
   const size = { width: figure.width * scale, height: figure.height * scale };
   return (
@@ -34,22 +35,4 @@ export function Stage({ figure, inks, manner = 'colour', children }: StageProps)
       )}
     </div>
   );
-}
-
-function useRoomOf(host: { readonly current: HTMLElement | null }) {
-  const [room, setRoom] = useState({ width: 0, height: 0 });
-  useEffect(() => {
-    const element = host.current;
-    if (element === null) return;
-    const observer = new ResizeObserver(([entry]) => {
-      if (entry !== undefined)
-        setRoom({
-          width: entry.contentRect.width,
-          height: entry.contentRect.height,
-        });
-    });
-    observer.observe(element);
-    return () => observer.disconnect();
-  }, [host]);
-  return room;
 }
