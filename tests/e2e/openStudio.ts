@@ -84,3 +84,11 @@ export async function visit(
     .waitFor();
   return { page, context, complaints };
 }
+
+/** Goes to a stage by its word in the way through the pattern. */
+export async function goTo(page: Page, word: string): Promise<void> {
+  await page
+    .getByRole('navigation', { name: 'The way through the pattern' })
+    .getByRole('button', { name: word })
+    .click();
+}

@@ -7,14 +7,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { VIEW_IDS } from '../../src/renderer/state/viewId.ts';
 import { launchBrowser } from '../helpers/browser.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
-
-async function goTo(page: Page, word: string): Promise<void> {
-  await page
-    .getByRole('navigation', { name: 'The way through the pattern' })
-    .getByRole('button', { name: word })
-    .click();
-}
+import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
 
 /** What axe finds wrong, one line each. */
 async function trouble(page: Page): Promise<readonly string[]> {
