@@ -17,7 +17,7 @@ interface LatticePickerProps extends Picking {
 export function LatticePicker(props: LatticePickerProps) {
   const { lattice, width, height, label, picked } = props;
   const id = useId();
-  const { cursor, keyDown, setAnchor } = useKeys(props);
+  const { cursor, byKey, keyDown, pointerDown, setAnchor } = useKeys(props);
   const { drawn, handlers } = useDrawnBox(props, setAnchor);
   const shown = hasCell(picked, cursor) ? picked : [...picked, cursor];
   const rows = [...new Set(shown.map(({ row }) => row))].sort((a, b) => a - b);
@@ -34,7 +34,9 @@ export function LatticePicker(props: LatticePickerProps) {
       aria-rowcount={rowsOf(lattice)}
       aria-colcount={columnsOf(lattice)}
       aria-activedescendant={cellId(cursor)}
+      data-keys={byKey || undefined}
       onKeyDown={keyDown}
+      onPointerDownCapture={pointerDown}
       {...handlers}
     >
       {rows.map((row) => (
