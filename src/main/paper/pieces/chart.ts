@@ -27,9 +27,10 @@ export function chart(desk: Desk, data: Chart): Piece[] {
   data.rows.forEach((row, index) => {
     const again = group === null ? [head] : [head, group];
     if (row.group !== undefined) {
-      const first = data.rows[index - 1] === undefined;
-      pieces.push({ ...groupRow(desk, row, first, false), holder, again: [head], keepWithNext: true });
-      group = groupRow(desk, row, true, true);
+      const span = columns.length;
+      const said = groupRow(desk, row, { first: index === 0, goesOn: false, span });
+      pieces.push({ ...said, holder, again: [head], keepWithNext: true });
+      group = groupRow(desk, row, { first: true, goesOn: true, span });
       inGroup = 0;
       return;
     }
