@@ -12,6 +12,7 @@ const TITLE_GAP = 6;
 /** The tone hangs over the columns so that the letters stand on the grid. */
 const OVERHANG = 6;
 const TONED = 3;
+const AFTER = 18;
 
 /** A chart across the full width: its head is repeated on every page it runs over, a row is never parted. */
 export function chart(desk: Desk, data: Chart): Piece[] {
@@ -38,7 +39,7 @@ export function chart(desk: Desk, data: Chart): Piece[] {
     const keepWithNext = keptWithNext(data.rows, index, inGroup);
     pieces.push({ ...bodyRow(desk, columns, row, size, inGroup % TONED === 0), holder, again, keepWithNext });
   });
-  return pieces;
+  return pieces.map((piece, i) => (i === pieces.length - 1 ? { ...piece, after: AFTER } : piece));
 }
 
 /** The first row of a group stays with the second, the last but one with the last: no row stands alone. */
