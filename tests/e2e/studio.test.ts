@@ -47,7 +47,7 @@ describeWithTool('chromium', 'the studio in a browser', () => {
     const { page } = one;
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Harbour Lights');
     expect(await page.getByText('Fits in all 3 sizes.').first().isVisible()).toBe(true);
-    expect(await page.title()).toBe('Harbour Lights · Piecewright');
+    expect(await page.title()).toBe('Harbour Lights: Quilt · Piecewright');
   });
 
   it('keeps an edit without being asked, names it for undo, and has it still after a reload', async () => {
@@ -110,6 +110,43 @@ describeWithTool('chromium', 'the studio in a browser', () => {
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
     await page.waitForURL(/#library$/);
+  });
+
+  it('says clearly when the disk refuses, keeps the work in hand, and keeps it once there is room', async () => {
+    const { page } = one;
+    const refusal = { kind: 'no-room', words: 'There is no room left on the disk.' };
+    await page.route('**/call/savePattern', (route) => route.fulfill({ json: { refusal } }));
+    const title = page.getByLabel('Title');
+    await title.fill('Harbour Nights');
+    await title.press('Enter');
+    await page.getByRole('button', { name: 'Not kept: why?' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Not kept yet' });
+    await dialog.getByText(refusal.words).waitFor();
+    await page.unroute('**/call/savePattern');
+    await dialog.getByRole('button', { name: 'Try again' }).click();
+    await page.getByText('Kept', { exact: true }).waitFor();
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name: 'Harbour Nights' }).waitFor();
+  });
+
+  it('never writes over what another window kept: both can be kept', async () => {
+    const { page, context } = one;
+    const other = await context.newPage();
+    await other.goto(new URL(studio.address).origin);
+    const rename = async (where: Page, to: string) => {
+      const title = where.getByLabel('Title');
+      await title.fill(to);
+      await title.press('Enter');
+    };
+    await rename(other, 'Theirs');
+    await other.getByText('Kept', { exact: true }).waitFor();
+    await rename(page, 'Mine');
+    await page.getByRole('button', { name: 'Not kept: why?' }).click();
+    await page.getByRole('button', { name: 'Keep both' }).click();
+    await page.getByText('Kept', { exact: true }).waitFor();
+    await goTo(page, 'Library');
+    await page.getByRole('option', { name: 'Theirs' }).waitFor();
+    await page.getByRole('option', { name: 'Mine, a copy' }).waitFor();
   });
 
   it('makes a pattern from a recipe', async () => {

@@ -1,6 +1,7 @@
-import { Suspense } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { useStudioState } from '../state/hooks.tsx';
+import type { ViewId } from '../state/viewId.ts';
 import { CommandList } from './CommandList.tsx';
 import { FitLine } from './FitLine.tsx';
 import styles from './Frame.module.css';
@@ -21,8 +22,9 @@ export function Frame() {
   const open = useStudioState(({ history }) => history !== null);
   const sizes = open && view !== 'library';
   const sight = sizes && view !== 'quilt';
+  useFocusInView(view);
   return (
-    <div className={styles.frame} data-panel={panel || sight}>
+    <div className={styles.frame} data-panel={panel || sight} data-view={view}>
       <SkipLinks panel={panel || sight} />
       <Header />
       <main id="view" className={styles.view} tabIndex={-1}>
@@ -39,6 +41,16 @@ export function Frame() {
       <Settings />
     </div>
   );
+}
+
+/** What had the focus may have gone with the view before; the keyboard then goes on in the new one. */
+function useFocusInView(view: ViewId): void {
+  const before = useRef(view);
+  useEffect(() => {
+    if (before.current === view) return;
+    before.current = view;
+    if (document.activeElement === document.body) document.getElementById('view')?.focus({ preventScroll: true });
+  }, [view]);
 }
 
 function Stage() {

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { DropZone, Input, SearchField } from 'react-aria-components';
+import { DropZone } from 'react-aria-components';
+import { Search } from '../parts/Search.tsx';
 import { useStudioState } from '../state/hooks.tsx';
 import { BringIn } from './BringIn.tsx';
 import styles from './LibraryView.module.css';
@@ -10,6 +11,9 @@ import { RecipePanel } from './RecipePanel.tsx';
 import { RecipeShelf } from './RecipeShelf.tsx';
 import { useBringIn } from './useBringIn.ts';
 import { useShelf } from './useShelf.ts';
+
+/** What a pattern or recipe file may call itself when it is dropped; systems differ. */
+const TAKEN = ['application/json', 'text/plain', 'application/octet-stream'];
 
 /** The library: patterns on a shelf, the house's block recipes below, what is picked at the side. */
 export default function LibraryView() {
@@ -29,18 +33,13 @@ export default function LibraryView() {
     <DropZone
       className={styles.library ?? ''}
       aria-label="Library. Files may be dropped here."
-      getDropOperation={(types) => (types.has('application/json') || types.has('text/plain') ? 'copy' : 'cancel')}
+      getDropOperation={(types) => (TAKEN.some((type) => types.has(type)) ? 'copy' : 'cancel')}
       onDrop={({ items }) => void bringIn(items.flatMap((item) => (item.kind === 'file' ? [item.getFile()] : [])))}
     >
       <div className={styles.top}>
-        <SearchField
-          className={styles.search ?? ''}
-          aria-label="Find a pattern or a block"
-          value={words}
-          onChange={setWords}
-        >
-          <Input placeholder="Find a pattern or a block" />
-        </SearchField>
+        <div className={styles.search}>
+          <Search label="Find a pattern or a block" value={words} onChange={setWords} />
+        </div>
         <BringIn onFiles={bringIn} />
       </div>
       <PatternShelf shelf={shelf} picked={pattern?.id} words={words} onPick={pick('pattern')} />
