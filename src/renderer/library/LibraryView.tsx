@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import { DropZone } from 'react-aria-components';
 import { Search } from '../parts/Search.tsx';
 import { useStudioState } from '../state/hooks.tsx';
@@ -25,7 +25,8 @@ export default function LibraryView() {
     setPicked(next);
     shelf.again();
   });
-  const pick = (kind: PickedId['kind']) => (id: string) => setPicked({ kind, id });
+  const pickPattern = useCallback((id: string) => setPicked({ kind: 'pattern', id }), []);
+  const pickRecipe = useCallback((id: string) => setPicked({ kind: 'recipe', id }), []);
   const pattern = picked?.kind === 'pattern' ? shelf.patterns.find(({ id }) => id === picked.id) : undefined;
   const recipe = picked?.kind === 'recipe' ? shelf.recipes.find(({ id }) => id === picked.id) : undefined;
 
@@ -42,8 +43,8 @@ export default function LibraryView() {
         </div>
         <BringIn onFiles={bringIn} />
       </div>
-      <PatternShelf shelf={shelf} picked={pattern?.id} words={words} onPick={pick('pattern')} />
-      <RecipeShelf shelf={shelf} picked={recipe?.id} words={words} onPick={pick('recipe')} />
+      <PatternShelf shelf={shelf} picked={pattern?.id} onPick={pickPattern} />
+      <RecipeShelf shelf={shelf} picked={recipe?.id} onPick={pickRecipe} />
       {pattern === undefined ? null : <PatternPanel key={pattern.id} card={pattern} shelf={shelf} />}
       {recipe === undefined ? null : <RecipePanel key={recipe.id} card={recipe} shelf={shelf} />}
     </DropZone>
