@@ -90,13 +90,16 @@ const PAINTS: Readonly<Record<Paint, string>> = {
   walnut: 'var(--ink-quiet)',
   madder: 'var(--misfit)',
   sheet: 'var(--sheet)',
+  edge: 'var(--cloth-edge)',
+  thread: 'var(--cloth-thread)',
+  bare: 'var(--cloth-bare)',
 };
 
-/** A tint in the theme's own paints; what shows through is the theme's sheet. */
+/** A tint in the theme's own paints; what shows through is bare cloth. */
 export function themed({ of, wash }: Tint): string {
   const colour = of in PAINTS ? PAINTS[of as Paint] : of;
   if (wash === 0) return colour;
-  return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, ${PAINTS.sheet})`;
+  return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, ${PAINTS.bare})`;
 }
 
 function pathAttributes({ path, fill, line, of }: Drawn): Attributes {
