@@ -1,3 +1,4 @@
+import { focusPart } from '../app/focusPart.ts';
 import type { Command } from './command.ts';
 
 /** The parts of the window in the order of the eye; the same ids as the skip links. */
@@ -16,5 +17,5 @@ export const goToNextPart: Command = {
   label: () => 'Next part of the window',
   keys: ['F6'],
   enabled: () => true,
-  run: () => nextPart()?.focus(),
+  run: () => focusPart(nextPart()),
 };
