@@ -1,12 +1,12 @@
 import { useCallback, useState } from 'react';
 import { DropZone } from 'react-aria-components';
+import type { Imported } from '../../shared/contract.ts';
 import { Search } from '../parts/Search.tsx';
 import { useStudioState } from '../state/hooks.tsx';
 import { BringIn } from './BringIn.tsx';
 import styles from './LibraryView.module.css';
 import { PatternPanel } from './PatternPanel.tsx';
 import { PatternShelf } from './PatternShelf.tsx';
-import type { PickedId } from './picked.ts';
 import { RecipePanel } from './RecipePanel.tsx';
 import { RecipeShelf } from './RecipeShelf.tsx';
 import { useBringIn } from './useBringIn.ts';
@@ -19,7 +19,8 @@ const TAKEN = ['application/json', 'text/plain', 'application/octet-stream'];
 export default function LibraryView() {
   const [words, setWords] = useState('');
   const open = useStudioState(({ history }) => history?.now.id);
-  const [picked, setPicked] = useState<PickedId | null>(open === undefined ? null : { kind: 'pattern', id: open });
+  // What is picked is named by what stays the same when the shelf is asked for again.
+  const [picked, setPicked] = useState<Imported | null>(open === undefined ? null : { kind: 'pattern', id: open });
   const shelf = useShelf(words);
   const bringIn = useBringIn((next) => {
     setPicked(next);
