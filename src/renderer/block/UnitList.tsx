@@ -28,7 +28,7 @@ export function UnitList({ shown, block, sized }: UnitListProps) {
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
       <BlockFindings shown={shown} />
       <div className={styles.unitsHead} aria-hidden="true">
-        <span>Unit</span>
+        <span>Unit, finished</span>
         <span>In a block</span>
         <span>In the quilt</span>
         <span>Cut for one batch</span>
@@ -106,5 +106,5 @@ function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
 }
 
 function finishedText(width: number, height: number): string {
-  return `${same(width, height) ? `${inchesText(width)} square` : sizeText(width, height)} finished`;
+  return same(width, height) ? `${inchesText(width)} square` : sizeText(width, height);
 }
