@@ -13,7 +13,7 @@ import { Settings } from './Settings.tsx';
 import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
 import { SkipLinks } from './SkipLinks.tsx';
-import { viewOf } from './views.tsx';
+import { VIEWS } from './views.tsx';
 
 /** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
 export function Frame() {
@@ -65,11 +65,11 @@ function Stage() {
     );
   }
   if (!open && view !== 'library') return null;
-  const { Component } = viewOf(view);
+  const View = VIEWS[view];
   return (
     <Mishap key={view}>
       <Suspense fallback={null}>
-        <Component />
+        <View />
       </Suspense>
     </Mishap>
   );
