@@ -19,6 +19,8 @@ export interface SewnBlock {
 
 /** The gap between parts pulled apart, as a share of the longer side of what they make: wide enough for an arrow. */
 const GAP = 0.09;
+/** But no less than this share of the whole block: its parts are drawn at one scale, and an arrow needs its room. */
+const LEAST_GAP = 0.075;
 
 /** How far an arrow reaches over a gap to each side. */
 const REACH = 0.62;
@@ -59,7 +61,9 @@ export function apartFigure(
   arrows: (path: string) => boolean,
   alt: string,
 ): Figure {
-  const gap = Math.max(part.box.width, part.box.height) * GAP;
+  const { drawing } = block.piecing;
+  const least = Math.max(drawing.width, drawing.height) * LEAST_GAP;
+  const gap = Math.max(Math.max(part.box.width, part.box.height) * GAP, least);
   const pulled = pullApart(part, { gap: (at) => (apart(at) ? gap : 0), pressing: block.pressing }, path);
   const seams: readonly SeamSpot[] = pulled.seams.filter((seam) => arrows(seam.path));
   const marks = leafMarks(block, pulled.leaves, 'full');
