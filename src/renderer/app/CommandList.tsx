@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { Autocomplete, Header, ListBox, ListBoxItem, ListBoxSection, useFilter } from 'react-aria-components';
 import type { Command, CommandGroup } from '../commands/command.ts';
+import { useAllCommands } from '../commands/context.ts';
 import { keysText } from '../commands/keys.ts';
-import { useAllCommands } from '../commands/useCommands.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { Search } from '../parts/Search.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';

@@ -1,4 +1,4 @@
-import { useCommands } from '../commands/useCommands.tsx';
+import { useCommands } from '../commands/context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { usePattern, useWorked } from '../state/hooks.tsx';

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import type { Pattern } from '../../shared/pattern/schema.ts';
-import { useCommands } from '../commands/useCommands.tsx';
+import { useCommands } from '../commands/context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { fitOf } from '../state/fit.ts';

@@ -38,7 +38,7 @@ function within(at: Point, box: BlockLeaf['box']): boolean {
 }
 
 /** What stands in a place, in words: "Block A, row 2, column 3, turned a quarter". */
-export function placeWords(leaf: BlockLeaf | undefined, { column, row }: Cell): string {
+function placeWords(leaf: BlockLeaf | undefined, { column, row }: Cell): string {
   const place = `row ${row + 1}, column ${column + 1}`;
   if (leaf === undefined) return place;
   return [`Block ${leaf.block}`, place, turnWords(leaf.turn)].filter((part) => part !== '').join(', ');

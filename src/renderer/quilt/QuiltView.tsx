@@ -1,4 +1,4 @@
-import { useCommands } from '../commands/useCommands.tsx';
+import { useCommands } from '../commands/context.ts';
 import { useCompare, useCurrentSize, useWorked } from '../state/hooks.tsx';
 import { CompareSizes } from './CompareSizes.tsx';
 import { QUILT_COMMANDS } from './commands.ts';

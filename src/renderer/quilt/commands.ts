@@ -23,7 +23,7 @@ function onPlaces(id: string, label: string, keys: string, key: string): Command
 }
 
 /** Shows something over the cloth, or takes it away again. */
-export function toggleOver(over: Over): void {
+function toggleOver(over: Over): void {
   const next = new Set(quiltStore.getState().over);
   if (!next.delete(over)) next.add(over);
   quiltStore.setState({ over: next });
