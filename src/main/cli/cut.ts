@@ -1,12 +1,12 @@
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { cutText } from './cutText.ts';
+import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
 import { verdict } from './fit.ts';
 import { fitFacts, type PatternFit } from './fitFacts.ts';
 import { jsonText } from './json.ts';
 import { openPattern } from './open.ts';
-import { EXIT } from './runCli.ts';
 import type { Terminal } from './terminal.ts';
 
 /** `piecewright cut FILE`: for every size what is cut, how, and the cloth it takes. */

@@ -1,11 +1,11 @@
 import { join, relative } from 'node:path';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { editionFiles, type Printing } from './edition.ts';
+import { EXIT } from './exit.ts';
 import { fitText, verdict } from './fit.ts';
 import { fitFacts, type PatternFit } from './fitFacts.ts';
 import { jsonText } from './json.ts';
 import { openPattern, RESOURCES } from './open.ts';
-import { EXIT } from './runCli.ts';
 import { tableText } from './table.ts';
 import type { Terminal } from './terminal.ts';
 import { checkFolder, writeFiles } from './writeFiles.ts';

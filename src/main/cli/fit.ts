@@ -1,11 +1,11 @@
 import { sizeText } from '../../shared/measure/fraction.ts';
 import { plain, type TracedSize } from '../../shared/measure/traced.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
+import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
 import { fitFacts, type PatternFit, type SizeFit } from './fitFacts.ts';
 import { jsonText } from './json.ts';
 import { openPattern } from './open.ts';
-import { EXIT } from './runCli.ts';
 import type { Source } from './source.ts';
 import { letters, sizesPerTable, tableText } from './table.ts';
 import type { Terminal } from './terminal.ts';

@@ -20,9 +20,11 @@ export function stepsOf(path: string): readonly Step[] {
  * document.
  */
 export function lineOf(text: string, path: string): number | null {
-  const root = parseTree(text.replace(/^\uFEFF/, ''));
+  const all = stepsOf(path);
+  // A text without a place in it may be no JSON at all, or nested deeper than can be walked.
+  const root = all.length === 0 ? undefined : parseTree(text.replace(/^\uFEFF/, ''));
   if (root === undefined) return null;
-  for (let steps = [...stepsOf(path)]; steps.length > 0; steps = steps.slice(0, -1)) {
+  for (let steps = [...all]; steps.length > 0; steps = steps.slice(0, -1)) {
     const node = findNodeAtLocation(root, steps);
     if (node !== undefined) return text.slice(0, node.offset).split('\n').length;
   }

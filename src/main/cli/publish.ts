@@ -1,12 +1,13 @@
 import type { Paper } from '../../shared/contract.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
+import { Refused } from '../refusal.ts';
 import { editionFiles, type Named, oneSize } from './edition.ts';
+import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
 import { verdict } from './fit.ts';
 import { fitFacts } from './fitFacts.ts';
 import { jsonText } from './json.ts';
 import { openPattern } from './open.ts';
-import { EXIT } from './runCli.ts';
 import type { Terminal } from './terminal.ts';
 import { checkFolder, writeFiles } from './writeFiles.ts';
 
@@ -45,9 +46,19 @@ export async function runPublish(
   const title = pattern === whole ? pattern.title : `${pattern.title} ${pattern.sizes[0]?.name ?? ''}`;
   const named: Named = { ...pattern, title };
   const printings = wishes.papers.map((paper) => ({ paper, plainInk: wishes.plainInk }));
-  const paths = await writeFiles(wishes.out, await editionFiles(worked, named, printings, wishes.draft));
+  const files = await naming(file, editionFiles(worked, named, printings, wishes.draft));
+  const paths = await writeFiles(wishes.out, files);
   terminal.say(
     json ? jsonText({ file, fits: facts.fits, written: paths, findings: facts.findings }) : paths.join('\n'),
   );
   return EXIT.fine;
+}
+
+/** What the paper refuses is told with the name of the file. */
+async function naming<T>(file: string, work: Promise<T>): Promise<T> {
+  try {
+    return await work;
+  } catch (error) {
+    throw error instanceof Refused ? new Refused(error.kind, `${file}: ${error.words}`, error.findings) : error;
+  }
 }

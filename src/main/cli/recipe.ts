@@ -1,11 +1,11 @@
 import { readRecipesText } from '../../shared/pattern/load.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
+import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
 import { jsonText } from './json.ts';
 import { starterRecipes, taken } from './open.ts';
 import { type RecipeFacts, recipeFacts } from './recipeFacts.ts';
 import { recipeText } from './recipeText.ts';
-import { EXIT } from './runCli.ts';
 import { readSource, type Source } from './source.ts';
 import type { Terminal } from './terminal.ts';
 

@@ -1,10 +1,8 @@
 import { Command, CommanderError, Option } from 'commander';
 import { knownRefusal } from '../refusal.ts';
+import { EXIT } from './exit.ts';
 import type { PublishWishes } from './publish.ts';
 import type { Terminal } from './terminal.ts';
-
-/** How a command ends: as it should; with findings that stop publishing; with bad input or usage; with a bug. */
-export const EXIT = { fine: 0, findings: 1, badInput: 2, bug: 3 } as const;
 
 /**
  * Runs one command line and answers its exit code. What goes wrong is told once, on the terminal's other stream, and

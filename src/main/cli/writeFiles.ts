@@ -1,14 +1,18 @@
 import { existsSync, mkdirSync, rmdirSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { writeWhole } from '../paper/writeWhole.ts';
-import { knownRefusal, Refused } from '../refusal.ts';
+import { Refused } from '../refusal.ts';
 
 /** Refuses a folder that cannot be one, before anything is worked out for it. */
 export function checkFolder(folder: string): void {
   if (folder === '') throw new Refused('bad-input', 'Say which folder the files go to: --out FOLDER.');
-  if (existsSync(folder) && !statSync(folder).isDirectory()) {
+  if (existsSync(folder) && !isFolder(folder)) {
     throw new Refused('bad-input', `“${folder}” is a file, so nothing can be put into it. Choose a folder.`);
   }
+}
+
+function isFolder(path: string): boolean {
+  return statSync(path, { throwIfNoEntry: false })?.isDirectory() === true;
 }
 
 /**
@@ -18,6 +22,9 @@ export function checkFolder(folder: string): void {
  */
 export async function writeFiles(folder: string, files: ReadonlyMap<string, Uint8Array>): Promise<readonly string[]> {
   const paths = new Map([...files].map(([name, bytes]) => [join(folder, name), bytes]));
+  const inTheWay = [...paths.keys()].find(isFolder);
+  if (inTheWay !== undefined)
+    throw new Refused('bad-input', `“${inTheWay}” is a folder. Nothing was written; move it away.`);
   const made = makeFolder(folder);
   try {
     await writeWhole(paths);
@@ -33,12 +40,9 @@ function makeFolder(folder: string): string | null {
   try {
     return mkdirSync(folder, { recursive: true }) ?? null;
   } catch (error) {
-    const refusal = knownRefusal(error);
-    if (refusal === null) throw error;
-    throw new Refused(
-      refusal.kind,
-      `The folder ${folder} cannot be made, so nothing was written. Choose another folder.`,
-    );
+    // Whatever the machine's reason, and some systems give odd ones, there is no folder.
+    if (!(error instanceof Error && 'syscall' in error)) throw error;
+    throw new Refused('no-room', `The folder ${folder} cannot be made, so nothing was written. Choose another folder.`);
   }
 }
 
