@@ -2,10 +2,11 @@ import { useMemo } from 'react';
 import { ToggleButton } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
-import { inchesText, sizeText } from '../../shared/measure/fraction.ts';
+import { sizeText } from '../../shared/measure/fraction.ts';
 import { same } from '../../shared/measure/inches.ts';
-import { count } from '../../shared/measure/traced.ts';
+import { count, type TracedSize, tracedText } from '../../shared/measure/traced.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
+import { finishedSize } from '../../shared/workroom/finishedSize.ts';
 import { unitsNeeded } from '../../shared/workroom/methodPrices.ts';
 import type { SizedBlock, SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
@@ -99,12 +100,12 @@ function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
         <span className={styles.unitName}>
           <span className={styles.unitNumber}>{number}</span> {unitName(unit)}
         </span>
-        <span className={styles.unitSize}>{finishedText(unit.width * grid, unit.height * grid)}</span>
+        <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid))}</span>
       </span>
     </ToggleButton>
   );
 }
 
-function finishedText(width: number, height: number): string {
-  return same(width, height) ? `${inchesText(width)} square` : sizeText(width, height);
+function finishedText({ width, height }: TracedSize): string {
+  return same(width.value, height.value) ? `${tracedText(width)} square` : sizeText(width.value, height.value);
 }

@@ -2,7 +2,7 @@ import { createStore, useStore } from 'zustand';
 import type { Over } from './look.ts';
 
 /** Whether a turn or another block is meant for the place in every size, or in the size looked at alone. */
-export type Scope = 'every' | 'one';
+type Scope = 'every' | 'one';
 
 /** What the quilt view remembers while the window is open. */
 export interface QuiltState {
