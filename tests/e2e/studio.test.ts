@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
 import { VIEW_IDS } from '../../src/renderer/state/viewId.ts';
 import { launchBrowser } from '../helpers/browser.ts';
 import { describeWithTool } from '../helpers/tools.ts';
@@ -16,6 +16,9 @@ async function trouble(page: Page): Promise<readonly string[]> {
     nodes.map(({ target, failureSummary }) => `${id} at ${target}: ${failureSummary}`),
   );
 }
+
+// A browser on a machine with two busy cores takes its time.
+vi.setConfig({ testTimeout: 90_000 });
 
 describeWithTool('chromium', 'the studio in a browser', () => {
   let window: Awaited<ReturnType<typeof buildWindow>>;
