@@ -1,4 +1,5 @@
 import type { Kind } from '../../src/shared/cloth/strips/kinds.ts';
+import { longer } from '../../src/shared/measure/inches.ts';
 
 /**
  * The least length of strips for a handful of single pieces, by trying every way to part them into strips: an answer that
@@ -27,7 +28,10 @@ function heightOfOneStrip(pieces: readonly Kind[], width: number): number {
   const heights = pieces.flatMap((piece) => [piece.height, piece.width]);
   const enough = heights.filter((height) => {
     const widths = pieces.map((piece) => narrowest(piece, height));
-    return widths.reduce((sum, one) => sum + one, 0) <= width + 1e-9;
+    return !longer(
+      widths.reduce((sum, one) => sum + one, 0),
+      width,
+    );
   });
   return pieces.length === 0 ? 0 : Math.min(Number.POSITIVE_INFINITY, ...enough);
 }

@@ -30,10 +30,13 @@ export interface Grid {
 /** The finest scale worth working at: marks across the cloth. */
 const FINEST = 4096;
 
-/** The widths of pieces, and of the cloth, on a common scale. */
-export function gridOf(widths: readonly Inches[], width: Inches): Grid {
+/**
+ * The widths of pieces, and of the cloth, on a common scale.
+ * @param finest marks across the cloth up to which ruler marks are taken as they are
+ */
+export function gridOf(widths: readonly Inches[], width: Inches, finest = FINEST): Grid {
   const step = commonStep(widths);
-  const exact = step !== null && width / step <= FINEST;
+  const exact = step !== null && width / step <= finest;
   const mark = exact ? step : width / FINEST;
   const tiny = 1e-5 / mark;
   const up = (w: Inches) => (exact ? Math.round(w / mark) : Math.ceil(w / mark - tiny));

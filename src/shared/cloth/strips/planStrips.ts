@@ -49,14 +49,33 @@ function liveEffort(problem: Problem): number {
  * @throws RangeError when a piece is wider than the cloth however it lies
  */
 export function planStrips(kinds: readonly Kind[], width: Inches, effort?: number): StripPlan {
+  const asked = ask(kinds, width);
+  const search = new Search();
+  if (asked.problem.kinds.length > 0) planLive(asked.problem, search, effort);
+  return answer(asked, search);
+}
+
+/** What is really to be planned: the pieces that do not take a strip each. */
+export interface Asked {
+  readonly alone: readonly Packed[];
+  readonly problem: Problem;
+  /** For each kind of the problem its place in what was asked for. */
+  readonly rest: readonly number[];
+}
+
+/** @throws RangeError when a piece is wider than the cloth however it lies */
+export function ask(kinds: readonly Kind[], width: Inches): Asked {
   const { alone, rest } = setAlone(kinds, width);
-  const set = lengthOf(alone);
   const problem = problemOf(
     rest.map((kind) => kinds[kind] as Kind),
     width,
   );
-  const search = new Search();
-  if (problem.kinds.length > 0) solve(problem, search, effort ?? liveEffort(problem));
+  return { alone, problem, rest };
+}
+
+/** The best plan and bound of a search as an answer to what was asked for. */
+export function answer({ alone, rest }: Asked, search: Search): StripPlan {
+  const set = lengthOf(alone);
   const own = search.strips.map((strip) => ({
     ...strip,
     laid: strip.laid.map(({ lie, count }) => ({ lie: { ...lie, kind: rest[lie.kind] as number }, count })),
@@ -65,8 +84,9 @@ export function planStrips(kinds: readonly Kind[], width: Inches, effort?: numbe
   return { strips, length: set + search.length, bound: set + search.bound, proven: search.proven };
 }
 
-function solve(problem: Problem, search: Search, effort: number): void {
-  const heights = [...new Set(problem.lies.map((lie) => lie.height))];
+/** The live plan and bound of a problem that has pieces, into a search. */
+export function planLive(problem: Problem, search: Search, effort = liveEffort(problem)): void {
+  const heights = heightsOf(problem);
   const lowest = problem.liesOfKind.map((ways) => problem.lies[ways[0] as number] as Lie);
   search.offer(bestFit(problem, lowest));
   search.raise(nextSum(firstBound(problem), heights));
@@ -80,6 +100,11 @@ function solve(problem: Problem, search: Search, effort: number): void {
     ).strips,
   );
   if (!search.proven) deeper(search, problem, heights, areas, effort);
+}
+
+/** Every height a strip may have, lowest first. */
+export function heightsOf(problem: Problem): readonly Inches[] {
+  return [...new Set(problem.lies.map((lie) => lie.height))];
 }
 
 function firstBound(problem: Problem): Inches {

@@ -15,9 +15,10 @@ export interface Problem {
 }
 
 /**
+ * @param finest marks across the cloth that are worth working at; left out, what a live plan may
  * @throws RangeError when a kind is wider than the cloth however it lies: whoever asks must have joined or refused it
  */
-export function problemOf(kinds: readonly Kind[], width: Inches): Problem {
+export function problemOf(kinds: readonly Kind[], width: Inches, finest?: number): Problem {
   const lies = liesOf(kinds, width);
   const liesOfKind = kinds.map((): number[] => []);
   lies.forEach((lie, index) => {
@@ -28,6 +29,7 @@ export function problemOf(kinds: readonly Kind[], width: Inches): Problem {
   const grid = gridOf(
     lies.map((lie) => lie.width),
     width,
+    finest,
   );
   return { kinds, width, lies, liesOfKind, grid };
 }
