@@ -11,6 +11,14 @@ export interface Row {
   readonly measure: () => number | Promise<number>;
 }
 
+/** A table of its own, for what one number a line does not tell. */
+export interface Table {
+  readonly title: string;
+  readonly head: readonly string[];
+  /** Each row as soon as it is known. */
+  rows(): AsyncIterable<readonly string[]>;
+}
+
 /** How often a thing is run before and while it is timed. */
 export interface Rounds {
   readonly warm?: number;

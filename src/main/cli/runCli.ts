@@ -1,4 +1,4 @@
-import { Command, CommanderError, Option } from 'commander';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { knownRefusal } from '../refusal.ts';
 import { EXIT } from './exit.ts';
 import type { PublishWishes } from './publish.ts';
@@ -59,6 +59,7 @@ function commands(terminal: Terminal, ended: Ended): Command {
   addFit(program, terminal, ended);
   addCut(program, terminal, ended);
   addRecipe(program, terminal, ended);
+  addPlan(program, terminal, ended);
   addPublish(program, terminal, ended);
   addDemo(program, terminal, ended);
   return program;
@@ -93,6 +94,24 @@ function addRecipe(program: Command, terminal: Terminal, ended: Ended): void {
       const { runRecipe } = await import('./recipe.ts');
       ended(runRecipe(files, json === true, terminal));
     });
+}
+
+function addPlan(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'plan', 'bare cutting problems: cloth and a list of pieces, or stock and a list of lengths')
+    .argument('<file>', 'a .json of one problem or a list of them')
+    .option('--seconds <seconds>', 'how long the proof of one problem may take', secondsOf, 5)
+    .action(async (file: string, { seconds, json }: Wishes & { readonly seconds: number }) => {
+      const { runPlan } = await import('./plan.ts');
+      ended(await runPlan(file, seconds, json === true, terminal));
+    });
+}
+
+const LONGEST = 3600;
+
+function secondsOf(text: string): number {
+  const seconds = Number(text);
+  if (text.trim() !== '' && seconds >= 0 && seconds <= LONGEST) return seconds;
+  throw new InvalidArgumentError(`Write a number of seconds from 0 to ${LONGEST}.`);
 }
 
 interface PublishOptions extends Wishes {

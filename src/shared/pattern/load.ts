@@ -82,6 +82,12 @@ export function kindOfText(text: string): 'pattern' | 'recipe' | null {
   return format === RECIPE.format ? 'recipe' : null;
 }
 
+/** The data of a JSON text that need be no document of ours, or where it stops making sense. */
+export function readJson(text: string): Reading<unknown> {
+  const parsed = parse(text);
+  return parsed.ok ? parsed : wrong(parsed.findings);
+}
+
 function readText<Schema extends z.ZodType>(text: string, kind: Kind<Schema>): Reading<z.output<Schema>> {
   const parsed = parse(text);
   return parsed.ok ? readValue(parsed.value, kind) : wrong(parsed.findings);
