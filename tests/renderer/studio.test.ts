@@ -112,7 +112,7 @@ describe('the studio', () => {
   it('says all that is wrong with a file, up to four things', () => {
     const { studio, state } = begin();
     const findings = Array.from({ length: 6 }, (_, i) => ({
-      level: 'stops',
+      level: 'stops' as const,
       what: `Thing ${i}.`,
       where: { path: '' },
     }));
