@@ -1,3 +1,4 @@
+import { usesTogether } from '../cloth/fabricNeeds.ts';
 import { count, type TracedSize } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
@@ -97,6 +98,6 @@ function need(size: WorkedSize, fabric: string): WorkedSize['cloth']['needs'][nu
 }
 
 function usesOf(sizes: readonly WorkedSize[], fabric: string): Words {
-  const uses = [...new Set(sizes.flatMap((size) => need(size, fabric)?.uses ?? []))];
+  const uses = usesTogether(sizes.map((size) => need(size, fabric)));
   return uses.length === 0 ? [] : [`, ${uses.join(', ')}`];
 }
