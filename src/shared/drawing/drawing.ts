@@ -31,8 +31,13 @@ export interface Patch {
 
 /** A patch before it has found its neighbours: corners in grid units and a role. */
 export interface Polygon {
-  readonly corners: readonly Point[];
+  readonly corners: readonly PolygonCorner[];
   readonly role: string;
+}
+
+/** A corner; with a centre, the edge that leads to it from the corner before is an arc about that centre. */
+export interface PolygonCorner extends Point {
+  readonly centre?: Point;
 }
 
 /** The corners of a patch as points, in grid units. */
