@@ -1,5 +1,5 @@
 import type { Inches } from '../measure/inches.ts';
-import type { BlockPart, Piecing, Rounds, Row, UnitLeaf } from '../piecing/piecing.ts';
+import type { BlockPart, Piecing, Ring, Rounds, Row, UnitLeaf } from '../piecing/piecing.ts';
 import { childrenOf, isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
 import { below } from './apart.ts';
@@ -10,8 +10,11 @@ import { roundFigure } from './roundFigure.ts';
 
 /** One step of sewing a block together, with its figure; the words are left to the writing. */
 export interface BlockStep {
-  /** 'rows': units are sewn into rows. 'join': parts are sewn to one another. 'logs': logs are sewn about a core. */
-  readonly kind: 'rows' | 'join' | 'logs';
+  /**
+   * 'rows': units are sewn into rows. 'join': parts are sewn to one another. 'logs': logs are sewn about a core. 'ring': the
+   * arms of a ring are sewn about a core, the first only part of the way.
+   */
+  readonly kind: 'rows' | 'join' | 'logs' | 'ring';
   /** What is being made, and its path in the tree. */
   readonly part: BlockPart;
   readonly path: string;
@@ -39,7 +42,8 @@ function stepsOf(block: SewnBlock, part: BlockPart, path: string, told: Set<stri
   const likeness = likenessOf(part);
   if (told.has(likeness)) return [];
   told.add(likeness);
-  return part.kind === 'row' ? rowSteps(block, part, path, told) : logSteps(block, part, path, told);
+  if (part.kind === 'row') return rowSteps(block, part, path, told);
+  return part.kind === 'ring' ? ringSteps(block, part, path, told) : logSteps(block, part, path, told);
 }
 
 /** What a part is made of, wherever it stands: two alike are told once. */
@@ -95,4 +99,10 @@ function logSteps(block: SewnBlock, rounds: Rounds<UnitLeaf>, path: string, told
     steps.push({ kind: 'logs', part: rounds, path, logs: { first, last }, figure });
   }
   return [...within, ...steps];
+}
+
+function ringSteps(block: SewnBlock, ring: Ring<UnitLeaf>, path: string, told: Set<string>): readonly BlockStep[] {
+  const within = childrenOf<UnitLeaf>(ring).flatMap((part, i) => stepsOf(block, part, below(path, i), told));
+  const alt = 'Four parts sewn about a middle in the order of their numbers, the first with a partial seam.';
+  return [...within, { kind: 'ring', part: ring, path, figure: roundFigure(block, ring, path, 0, 3, alt) }];
 }

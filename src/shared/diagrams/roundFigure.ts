@@ -1,4 +1,4 @@
-import type { BlockPart, Rounds, UnitLeaf } from '../piecing/piecing.ts';
+import type { BlockPart, Ring, Rounds, UnitLeaf } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import { HERE, innerEdge, type SeamSpot } from './apart.ts';
 import { inInches, leafMarks, type SewnBlock } from './blockParts.ts';
@@ -16,7 +16,7 @@ const REACH = 0.055;
  */
 export function roundFigure(
   block: SewnBlock,
-  rounds: Rounds<UnitLeaf>,
+  rounds: Rounds<UnitLeaf> | Ring<UnitLeaf>,
   path: string,
   first: number,
   last: number,

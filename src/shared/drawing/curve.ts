@@ -1,4 +1,4 @@
-import type { Arc, Drawing, Patch } from './drawing.ts';
+import type { Arc, Drawing, Patch, PolygonCorner } from './drawing.ts';
 import type { Point } from './turn.ts';
 
 /** Straight pieces a quarter of a circle is drawn with. */
@@ -39,6 +39,16 @@ export function outlinePoints(drawing: Drawing, patch: Patch, perQuarter = PER_Q
     const from = pointAt(drawing, a);
     const arc = drawing.arcs === undefined ? null : arcBetween(drawing, a, b);
     return arc === null ? [from] : [from, ...arcPoints(from, pointAt(drawing, b), arc.centre, perQuarter)];
+  });
+}
+
+/** The corners of a polygon with its arcs flattened. */
+export function flatCorners(corners: readonly PolygonCorner[], perQuarter = PER_QUARTER): readonly Point[] {
+  return corners.flatMap((corner, i) => {
+    const { centre, x, y } = corner;
+    if (centre === undefined) return [{ x, y }];
+    const before = corners[(i + corners.length - 1) % corners.length] as PolygonCorner;
+    return [...arcPoints(before, corner, centre, perQuarter), { x, y }];
   });
 }
 

@@ -55,6 +55,7 @@ function fromFile(name: string, path: string, around: Surroundings, read: ReadRe
 /** The ids of the recipes that a recipe holds directly. */
 export function heldBy(recipe: Recipe): readonly string[] {
   const { body } = recipe;
+  if (body.kind === 'drawing') return [];
   const cells = body.kind === 'grid' ? Object.values(body.key) : [body.core];
   return cells.flatMap((cell) => ('recipe' in cell ? [cell.recipe] : []));
 }

@@ -4,9 +4,10 @@ import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import type { Recipe } from '../recipe/schema.ts';
 import { distinct } from './distinct.ts';
 import { lowerGrid } from './lowerGrid.ts';
-import { type Lowering, numbersFor, type RecipeBook } from './lowering.ts';
+import { complain, type Lowering, numbersFor, type RecipeBook } from './lowering.ts';
 import { lowerRounds } from './lowerRounds.ts';
 import type { Piecing, Unit } from './piecing.ts';
+import { snap, snapShape } from './shape.ts';
 import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
 import { leavesOf, mapTree } from './tree.ts';
 
@@ -44,6 +45,10 @@ export function lower(
 /** The one place that knows which kinds of body there are. */
 function lowerBody(on: Lowering): Sub | null {
   const { body } = on.recipe;
+  if (body.kind === 'drawing') {
+    complain(on, `“${on.recipe.name}” is drawn freely and its sewing is not found yet.`, 'body');
+    return null;
+  }
   return body.kind === 'grid' ? lowerGrid(on, body) : lowerRounds(on, body);
 }
 
@@ -59,7 +64,7 @@ function settle(sub: Sub, path: string): Maybe<Piecing> {
   const whole = placeSub(sub, factor, 0, 0);
   const polygons = whole.polygons.map(({ corners, role }) => ({
     role,
-    corners: corners.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })),
+    corners: corners.map((corner) => ({ ...corner, x: snap(corner.x), y: snap(corner.y) })),
   }));
   const drawing = buildDrawing(Math.round(whole.width), Math.round(whole.height), polygons);
   const wrong = checkDrawing(drawing, path);
@@ -73,26 +78,20 @@ function tooMuch(what: string, path: string): Maybe<Piecing> {
 function pieced(sub: Sub, drawing: Piecing['drawing']): Piecing {
   const units = new Map<string, Unit>();
   for (const loose of leavesOf(sub.root)) {
-    const { unit } = distinct(rounded(loose));
+    const { unit } = distinct(snapped(loose));
     if (!units.has(unit.key)) units.set(unit.key, unit);
   }
-  const root = mapTree(sub.root, (loose) => distinct(rounded(loose)).leaf, roundedBox);
+  const root = mapTree(sub.root, (loose) => distinct(snapped(loose)).leaf, snappedBox);
   return { drawing, root, units: [...units.values()] };
 }
 
-/** Sizes that scaling left a hair off a whole number of grid units. */
-function rounded(leaf: LooseLeaf): LooseLeaf {
-  const { shape } = leaf;
-  const size = { width: Math.round(shape.width), height: Math.round(shape.height) };
-  const exact =
-    shape.kind === 'corners'
-      ? { ...shape, ...size, corners: shape.corners.map((corner) => ({ ...corner, size: Math.round(corner.size) })) }
-      : { ...shape, ...size };
-  return { ...leaf, shape: exact, box: roundedBox(leaf.box) };
+/** What scaling left a hair off the grid, brought to it. */
+function snapped(leaf: LooseLeaf): LooseLeaf {
+  return { ...leaf, shape: snapShape(leaf.shape), box: snappedBox(leaf.box) };
 }
 
-function roundedBox(box: LooseLeaf['box']): LooseLeaf['box'] {
-  return { x: Math.round(box.x), y: Math.round(box.y), width: Math.round(box.width), height: Math.round(box.height) };
+function snappedBox({ x, y, width, height }: LooseLeaf['box']): LooseLeaf['box'] {
+  return { x: snap(x), y: snap(y), width: snap(width), height: snap(height) };
 }
 
 /** The smallest whole number that, times every coordinate, gives whole grid units; null when there is none in reach. */

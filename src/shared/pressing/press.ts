@@ -1,6 +1,7 @@
 import type { Box, Point } from '../drawing/turn.ts';
 import { longer, same } from '../measure/inches.ts';
-import type { Part, Rounds, Row } from '../piecing/piecing.ts';
+import type { Part, Ring, Rounds, Row } from '../piecing/piecing.ts';
+import { aboutRing, type RingArm } from '../piecing/ring.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
 import type { Side } from '../recipe/schema.ts';
 import { awayTo, type Edged, type SeamEnd } from './ends.ts';
@@ -42,7 +43,8 @@ function pressPart<Leaf extends AnyLeaf>(
   tally: Tally,
 ): Edged {
   if (isLeaf<Leaf>(part)) return edgesOf(part);
-  return part.kind === 'row' ? pressRow(part, path, index, edgesOf, tally) : pressRounds(part, path, edgesOf, tally);
+  if (part.kind === 'row') return pressRow(part, path, index, edgesOf, tally);
+  return part.kind === 'ring' ? pressRing(part, path, edgesOf, tally) : pressRounds(part, path, edgesOf, tally);
 }
 
 function below(path: string, child: number): string {
@@ -83,6 +85,24 @@ function pressRounds<Leaf extends AnyLeaf>(
   return whole;
 }
 
+/** Every arm is pressed away from the core; its seam runs on beside the end of the arm before it. */
+function pressRing<Leaf extends AnyLeaf>(ring: Ring<Leaf>, path: string, edgesOf: EdgesOf<Leaf>, tally: Tally): Edged {
+  tally.parts.push({ path, seams: ring.logs.map((log) => awayTo(log.side)) });
+  const core = pressPart(ring.core, below(path, 0), 0, edgesOf, tally);
+  const arms = aboutRing(ring, (part, i) => pressPart(part, below(path, i + 1), 0, edgesOf, tally));
+  for (const { side, made, box, before } of arms) {
+    const inner = beside(core, before.made, before.side, awayTo(before.side));
+    meetAcross(inner, made, { side, way: awayTo(side), corner: seamStart(box, side) }, tally);
+  }
+  const outer = (side: Side) => {
+    const { made, after } = arms.find((arm) => arm.side === side) as RingArm<Edged>;
+    return beside(made, after.made, after.side, awayTo(after.side));
+  };
+  const [top, right, bottom, left] = [outer('top'), outer('right'), outer('bottom'), outer('left')];
+  const ends = { top: top.ends.top, right: right.ends.right, bottom: bottom.ends.bottom, left: left.ends.left };
+  return { width: top.width, height: left.height, ends };
+}
+
 const OPPOSITE: Readonly<Record<Side, Side>> = { top: 'bottom', bottom: 'top', left: 'right', right: 'left' };
 
 /** A seam about to be sewn: on which side of the whole, which way it is pressed, and where it begins. */
@@ -99,10 +119,21 @@ function seamStart(added: Box, side: Side): Point {
   return { x, y };
 }
 
-function join(whole: Edged, added: Edged, { side, way, corner }: Seam, tally: Tally): Edged {
+function join(whole: Edged, added: Edged, seam: Seam, tally: Tally): Edged {
+  meetAcross(whole, added, seam, tally);
+  return beside(whole, added, seam.side, seam.way);
+}
+
+/** Counts what meets where `added` is sewn to one side of `whole`. */
+function meetAcross(whole: Edged, added: Edged, { side, corner }: Seam, tally: Tally): void {
   const upright = side === 'left' || side === 'right';
   const spot = (at: number) => (upright ? { x: corner.x, y: corner.y + at } : { x: corner.x + at, y: corner.y });
   meet(whole.ends[side], added.ends[OPPOSITE[side]], spot, tally);
+}
+
+/** `added` on one side of `whole`, with the ends of the seam between them. */
+function beside(whole: Edged, added: Edged, side: Side, way: Press): Edged {
+  const upright = side === 'left' || side === 'right';
   const first = side === 'left' || side === 'top' ? added : whole;
   const second = first === added ? whole : added;
   const seam: SeamEnd = { at: upright ? first.width : first.height, press: way };

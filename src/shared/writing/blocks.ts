@@ -54,6 +54,8 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
 function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolean): Words {
   const name = step.part.kind !== 'unit' && step.part.name !== undefined ? step.part.name.toLowerCase() : null;
   if (step.kind === 'logs') return logWords(desk, block, step);
+  if (step.kind === 'ring')
+    return [RING_WORDS, last ? ' The block is whole.' : name === null ? '' : ` That is one ${name}.`];
   if (step.kind === 'rows') {
     const what = name === null ? 'Lay the units out' : `For each ${name}, lay its units out`;
     return [`${what} as shown and sew them into rows. Press the seams of each row the way its arrow points.`];
@@ -62,6 +64,11 @@ function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolea
   const plural = isRows(step) ? 'the rows' : 'the parts';
   return [`Sew ${plural} together, matching the seams where they meet. Press as the arrows point. ${whole}`.trim()];
 }
+
+const RING_WORDS =
+  'Sew the first part to the middle with a partial seam: begin at the end where their edges are even and stop about ' +
+  'halfway along the middle. Sew on the others in the order of their numbers, then finish the first seam. Press away from ' +
+  'the middle.';
 
 /** Whether what is joined are rows made in the step before. */
 function isRows(step: BlockStep): boolean {

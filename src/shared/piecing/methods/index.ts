@@ -9,6 +9,7 @@ import { hstEight } from './hstEight.ts';
 import { hstTwo } from './hstTwo.ts';
 import { logCut } from './logCut.ts';
 import { plainCut } from './plainCut.ts';
+import { templateCut } from './template.ts';
 
 /** Every method the house knows. Of two that make the same unit, the one to prefer stands first. */
 export const METHODS: readonly Method[] = [
@@ -21,6 +22,7 @@ export const METHODS: readonly Method[] = [
   cornersFlip,
   fourPatchStrips,
   fourPatchSquares,
+  templateCut,
 ];
 
 /** The methods that make a unit, the best first; empty when no method does. The unit's own wish is left to the caller. */

@@ -1,0 +1,49 @@
+import type { BlockPart, Unit, UnitLeaf } from './piecing.ts';
+import { joinsOf } from './seamTree.ts';
+import { childrenOf, isLeaf, leavesOf } from './tree.ts';
+import { unitPolygons } from './unitShape.ts';
+
+/** How many seams of each kind are sewn: straight from edge to edge, partial, set-in, curved. */
+export interface SeamCensus {
+  readonly full: number;
+  readonly partial: number;
+  readonly setIn: number;
+  readonly curved: number;
+}
+
+const NONE: SeamCensus = { full: 0, partial: 0, setIn: 0, curved: 0 };
+
+/** Every seam of a block, those inside its units too. A ring's partial seam is one seam, though it is sewn in two goes. */
+export function seamCensus(root: BlockPart, units: readonly Unit[]): SeamCensus {
+  const inside = new Map(units.map((unit) => [unit.key, unitCensus(unit)]));
+  const ofUnits = leavesOf<UnitLeaf>(root).map((leaf) => inside.get(leaf.unit) ?? NONE);
+  return [partCensus(root), ...ofUnits].reduce(together, NONE);
+}
+
+function together(a: SeamCensus, b: SeamCensus): SeamCensus {
+  return {
+    full: a.full + b.full,
+    partial: a.partial + b.partial,
+    setIn: a.setIn + b.setIn,
+    curved: a.curved + b.curved,
+  };
+}
+
+/** The seams between the units of a part. */
+function partCensus(part: BlockPart): SeamCensus {
+  if (isLeaf<UnitLeaf>(part)) return NONE;
+  const children = childrenOf<UnitLeaf>(part);
+  const partial = part.kind === 'ring' ? 1 : 0;
+  const own = { ...NONE, full: children.length - 1 - partial, partial };
+  return children.map(partCensus).reduce(together, own);
+}
+
+/** The seams inside one unit: a unit of the trade of n patches is sewn with n − 1. */
+export function unitCensus(unit: Unit): SeamCensus {
+  if (unit.kind === 'pieced') {
+    const count = (sewn: string) => joinsOf(unit.seams).filter((join) => join.sewn === sewn).length;
+    return { full: count('full'), partial: count('partial'), setIn: count('set-in'), curved: count('curved') };
+  }
+  const seams = unitPolygons(unit).length - 1;
+  return unit.kind === 'quarter-circle' ? { ...NONE, curved: seams } : { ...NONE, full: seams };
+}
