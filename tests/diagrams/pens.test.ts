@@ -158,7 +158,9 @@ describe('the pen on screen', () => {
     expect(paths.some((path) => path.getAttribute('fill') === '#22405c')).toBe(true);
     expect(
       paths.every((path) =>
-        /^(var\(--(ink|sheet|ink-quiet|misfit)\)|color-mix.*|null)$/.test(String(path.getAttribute('stroke'))),
+        /^(var\(--(ink|sheet|ink-quiet|misfit|cloth-edge|cloth-thread|cloth-bare)\)|color-mix.*|null)$/.test(
+          String(path.getAttribute('stroke')),
+        ),
       ),
     ).toBe(true);
     pen.close();

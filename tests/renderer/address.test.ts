@@ -30,7 +30,7 @@ describe('the window’s address', () => {
     await one.start();
     one.show('pages');
     expect(window.location.hash).toBe('#pages');
-    expect(document.title).toBe('Low Tide · Piecewright');
+    expect(document.title).toBe('Low Tide: Pages · Piecewright');
     leave();
   });
 

@@ -106,6 +106,7 @@ function drawContent(drawing: Drawing, parent: StructureElement, part: Content, 
     scope: part.scope,
     bbox: boxOf(drawing, part, top),
   });
+  if (part.span !== undefined) element.dictionary.data.A = { O: 'Table', Scope: part.scope, ColSpan: part.span };
   parent.add(element);
   if (part.items.length > 0) {
     element.add(() => {

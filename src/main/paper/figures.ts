@@ -21,6 +21,8 @@ export const ROW_GAP = 16;
 const CAPTION_GAP = 5;
 /** A caption may be as wide as this beside a narrow figure. */
 const CAPTION_WIDTH = 92;
+/** The caption of a row's last figure may run on beside it. */
+const LAST_CAPTION = 170;
 /** Nothing is drawn larger than life. */
 const LIFE_SIZE = POINTS_PER_INCH;
 
@@ -41,7 +43,7 @@ export function setFigures(desk: Desk, figures: readonly CaptionedFigure[], sett
   const { rows, scale } = arranged(desk, figures, setting);
   let index = 0;
   return rows.map((row) => {
-    const content = setRow(desk, row, scale, figures.slice(index, index + row.length));
+    const content = setRow(desk, row, scale, figures.slice(index, index + row.length), setting.room.width);
     index += row.length;
     return { content, height: bottomOf(content) };
   });
@@ -90,7 +92,13 @@ function tooLarge(desk: Desk, figure: CaptionedFigure['figure']): Refused {
   );
 }
 
-function setRow(desk: Desk, row: readonly Cell[], scale: number, figures: readonly CaptionedFigure[]): Content[] {
+function setRow(
+  desk: Desk,
+  row: readonly Cell[],
+  scale: number,
+  figures: readonly CaptionedFigure[],
+  room: number,
+): Content[] {
   const drawn = row.map((cell, i) => {
     const { figure } = figures[i] as CaptionedFigure;
     return drawnFigure(desk, figure, ((cell.exactly ?? scale) * cell.height) / figure.height);
@@ -102,9 +110,15 @@ function setRow(desk: Desk, row: readonly Cell[], scale: number, figures: readon
     const left = x;
     const width = Math.max(figure.width, row[i]?.least ?? 0);
     x += width + GAP;
+    const last = i === drawn.length - 1;
     const picture: Content = { tag: 'Figure', alt: told.alt, items: [{ ...figure, x: left, y: base - figure.height }] };
     if (caption === undefined) return [picture];
-    const words = setWords(desk, caption, TYPE.caption, width);
+    const words = setWords(
+      desk,
+      caption,
+      TYPE.caption,
+      last ? Math.max(width, Math.min(LAST_CAPTION, room - left)) : width,
+    );
     return [picture, movedContent({ tag: 'Caption', items: words.items }, left, base + CAPTION_GAP)];
   });
 }

@@ -14,23 +14,42 @@ const DISK: Disk = { open, rename, unlink };
 /** Two writings of one file at once do not share a fresh file. */
 let writings = 0;
 
+/** A file that is written and not yet in its place. */
+interface Fresh {
+  readonly path: string;
+  readonly fresh: string;
+}
+
 /**
- * Writes a file whole or not at all: to a fresh file beside it, onto the disk, then put in its place. Whatever was there
- * before stays until then.
+ * Writes files whole or not at all: all of them to fresh files beside their places, onto the disk, and only then each into
+ * its place. Whatever was there before stays until then.
+ * @param files the bytes of each file, by its path
  * @throws Refused naming the folder when it is full, may not be written to or is not there
  */
-export async function writeWhole(path: string, bytes: Uint8Array, disk: Disk = DISK): Promise<void> {
-  const folder = dirname(path);
-  writings += 1;
-  const fresh = join(folder, `.${basename(path)}.${process.pid}-${writings}.part`);
+export async function writeWhole(files: ReadonlyMap<string, Uint8Array>, disk: Disk = DISK): Promise<void> {
+  const written: Fresh[] = [];
+  let at = '';
   try {
-    await writeSafely(fresh, bytes, disk);
-    await disk.rename(fresh, path);
+    for (const [path, bytes] of files) {
+      at = path;
+      const fresh = freshName(path);
+      written.push({ path, fresh });
+      await writeSafely(fresh, bytes, disk);
+    }
+    for (const { path, fresh } of written) {
+      at = path;
+      await disk.rename(fresh, path);
+    }
   } catch (error) {
-    await disk.unlink(fresh).catch(() => undefined);
-    throw refusalFor(error, folder, basename(path)) ?? error;
+    for (const { fresh } of written) await disk.unlink(fresh).catch(() => undefined);
+    throw refusalFor(error, dirname(at), basename(at)) ?? error;
   }
-  await settleFolder(folder, disk);
+  for (const folder of new Set([...files.keys()].map((path) => dirname(path)))) await settleFolder(folder, disk);
+}
+
+function freshName(path: string): string {
+  writings += 1;
+  return join(dirname(path), `.${basename(path)}.${process.pid}-${writings}.part`);
 }
 
 async function writeSafely(path: string, bytes: Uint8Array, disk: Disk): Promise<void> {

@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
-import { CommandProvider } from '../commands/useCommands.tsx';
+import { CommandProvider } from '../commands/CommandProvider.tsx';
 import { StudioProvider } from '../state/hooks.tsx';
 import { bridge } from '../state/host.ts';
 import type { Studio } from '../state/studio.ts';

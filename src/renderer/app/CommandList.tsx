@@ -1,18 +1,10 @@
 import { useState } from 'react';
-import {
-  Autocomplete,
-  Header,
-  Input,
-  ListBox,
-  ListBoxItem,
-  ListBoxSection,
-  SearchField,
-  useFilter,
-} from 'react-aria-components';
+import { Autocomplete, Header, ListBox, ListBoxItem, ListBoxSection, useFilter } from 'react-aria-components';
 import type { Command, CommandGroup } from '../commands/command.ts';
+import { useAllCommands } from '../commands/context.ts';
 import { keysText } from '../commands/keys.ts';
-import { useAllCommands } from '../commands/useCommands.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
+import { Search } from '../parts/Search.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
 import styles from './CommandList.module.css';
 
@@ -44,9 +36,9 @@ function Finder({ onRun }: { readonly onRun: () => void }) {
   const shown = GROUPS.map((group) => ({ group, commands: commands.filter((one) => one.group === group) }));
   return (
     <Autocomplete filter={contains} inputValue={words} onInputChange={setWords}>
-      <SearchField className={styles.search ?? ''} aria-label="Find something to do" autoFocus>
-        <Input placeholder="Find something to do" />
-      </SearchField>
+      <div className={styles.search}>
+        <Search label="Find something to do" autoFocus />
+      </div>
       <ListBox
         className={styles.list ?? ''}
         aria-label="What can be done"

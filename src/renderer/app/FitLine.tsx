@@ -3,7 +3,7 @@ import { FindingLine } from '../parts/FindingLine.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { Stitch } from '../parts/Stitch.tsx';
 import { type Fit, fitOf } from '../state/fit.ts';
-import { useStudio, useStudioState, useWorked } from '../state/hooks.tsx';
+import { useIsWorking, useStudio, useStudioState, useWorked } from '../state/hooks.tsx';
 import styles from './FitLine.module.css';
 import { KeptSign } from './KeptSign.tsx';
 import { UndoRedo } from './UndoRedo.tsx';
@@ -11,10 +11,11 @@ import { UndoRedo } from './UndoRedo.tsx';
 /** The foot of the window: the truth about fit, and a click that goes there; then what was done, and whether it is kept. */
 export function FitLine() {
   const worked = useWorked();
+  const working = useIsWorking();
   const open = useStudioState(({ history }) => history !== null);
   const fit = worked === null ? null : fitOf(worked);
   return (
-    <footer id="fit" className={styles.foot} tabIndex={-1}>
+    <footer id="fit" className={styles.foot} tabIndex={-1} aria-busy={working}>
       <Stitch tone={fit === null ? 'bare' : fit.level === 'note' ? 'fits' : fit.level} />
       <div className={styles.line}>
         <div className={styles.said}>{fit === null ? null : <Truth fit={fit} />}</div>

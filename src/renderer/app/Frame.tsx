@@ -1,6 +1,7 @@
-import { Suspense } from 'react';
+import { Suspense, useEffect, useRef } from 'react';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { useStudioState } from '../state/hooks.tsx';
+import type { ViewId } from '../state/viewId.ts';
 import { CommandList } from './CommandList.tsx';
 import { FitLine } from './FitLine.tsx';
 import styles from './Frame.module.css';
@@ -12,7 +13,7 @@ import { Settings } from './Settings.tsx';
 import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
 import { SkipLinks } from './SkipLinks.tsx';
-import { viewOf } from './views.tsx';
+import { VIEWS } from './views.tsx';
 
 /** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
 export function Frame() {
@@ -21,8 +22,9 @@ export function Frame() {
   const open = useStudioState(({ history }) => history !== null);
   const sizes = open && view !== 'library';
   const sight = sizes && view !== 'quilt';
+  useFocusInView(view);
   return (
-    <div className={styles.frame} data-panel={panel || sight}>
+    <div className={styles.frame} data-panel={panel || sight} data-view={view}>
       <SkipLinks panel={panel || sight} />
       <Header />
       <main id="view" className={styles.view} tabIndex={-1}>
@@ -41,6 +43,16 @@ export function Frame() {
   );
 }
 
+/** What had the focus may have gone with the view before; the keyboard then goes on in the new one. */
+function useFocusInView(view: ViewId): void {
+  const before = useRef(view);
+  useEffect(() => {
+    if (before.current === view) return;
+    before.current = view;
+    if (document.activeElement === document.body) document.getElementById('view')?.focus({ preventScroll: true });
+  }, [view]);
+}
+
 function Stage() {
   const view = useStudioState((state) => state.view);
   const open = useStudioState(({ history }) => history !== null);
@@ -53,11 +65,11 @@ function Stage() {
     );
   }
   if (!open && view !== 'library') return null;
-  const { Component } = viewOf(view);
+  const View = VIEWS[view];
   return (
     <Mishap key={view}>
       <Suspense fallback={null}>
-        <Component />
+        <View />
       </Suspense>
     </Mishap>
   );

@@ -42,28 +42,35 @@ interface NotKeptProps {
 
 function NotKept({ isOpen, onClose, changed, children }: NotKeptProps) {
   const studio = useStudio();
-  const again = (over: boolean) => {
+  const then = (act: () => Promise<void>) => () => {
     onClose();
-    void studio.keepAgain(over);
+    void act();
   };
-  const foot = (
+  const foot = changed ? (
+    <>
+      <Button tone="stops" onPress={then(() => studio.keepAgain(true))}>
+        Keep only this one
+      </Button>
+      <Button tone="strong" onPress={then(() => studio.keepBoth())}>
+        Keep both
+      </Button>
+    </>
+  ) : (
     <>
       <Button onPress={onClose}>Go on working</Button>
-      {changed ? (
-        <Button tone="stops" onPress={() => again(true)}>
-          Keep this one instead
-        </Button>
-      ) : (
-        <Button tone="strong" onPress={() => again(false)}>
-          Try again
-        </Button>
-      )}
+      <Button tone="strong" onPress={then(() => studio.keepAgain())}>
+        Try again
+      </Button>
     </>
   );
   return (
     <Dialog title="Not kept yet" isOpen={isOpen} onClose={onClose} foot={foot}>
       <p>{children}</p>
-      <p className="quiet">Nothing is lost while this window is open. You can go on working.</p>
+      <p className="quiet">
+        {changed
+          ? 'Keep both, and this one becomes a copy beside the other.'
+          : 'Nothing is lost while this window is open. You can go on working.'}
+      </p>
     </Dialog>
   );
 }

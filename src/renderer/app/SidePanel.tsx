@@ -59,7 +59,10 @@ export function SidePanel({ title, kind, children }: SidePanelProps) {
         {kind === undefined ? null : <p className={styles.kind}>{kind}</p>}
         <h2 className={styles.title}>{title}</h2>
       </header>
-      <div className={styles.body}>{children}</div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it may scroll while nothing in it takes the focus */}
+      <div className={styles.body} tabIndex={0}>
+        {children}
+      </div>
     </section>,
     element,
   );

@@ -1,3 +1,4 @@
+import { focusPart } from './focusPart.ts';
 import styles from './SkipLinks.module.css';
 
 /** The first stops of the keyboard: straight to a part of the window. */
@@ -21,5 +22,5 @@ export function SkipLinks({ panel }: { readonly panel: boolean }) {
 
 function goTo(event: { preventDefault(): void }, id: string | undefined): void {
   event.preventDefault();
-  document.getElementById(id ?? '')?.focus();
+  focusPart(document.getElementById(id ?? ''));
 }

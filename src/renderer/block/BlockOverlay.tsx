@@ -96,7 +96,10 @@ function PickedUnit({ shown, block }: OverlayProps) {
   return (
     <svg className={styles.marked} viewBox={`0 0 ${width} ${height}`} aria-hidden="true" focusable="false">
       {leaves.map(({ box }) => (
-        <rect key={`${box.x} ${box.y}`} {...box} vectorEffect="non-scaling-stroke" />
+        <g key={`${box.x} ${box.y}`}>
+          <rect className={styles.under} {...box} vectorEffect="non-scaling-stroke" />
+          <rect className={styles.basted} {...box} vectorEffect="non-scaling-stroke" />
+        </g>
       ))}
     </svg>
   );

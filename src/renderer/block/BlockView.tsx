@@ -1,3 +1,4 @@
+import { useCommands } from '../commands/context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { usePattern, useWorked } from '../state/hooks.tsx';
@@ -5,12 +6,14 @@ import { BlockPicture } from './BlockPicture.tsx';
 import { BlockSidePanel } from './BlockSidePanel.tsx';
 import { BlockTabs } from './BlockTabs.tsx';
 import styles from './block.module.css';
+import { BLOCK_COMMANDS } from './commands.ts';
 import { UnitList } from './UnitList.tsx';
 import { type ShownBlock, useShownBlock } from './useShownBlock.ts';
 
 /** One block of the pattern: the whole, its units, how each is made, and the recipe behind it. */
 export default function BlockView() {
   const shown = useShownBlock();
+  useCommands(BLOCK_COMMANDS);
   return (
     <div className={styles.view}>
       <BlockTabs shown={shown} />

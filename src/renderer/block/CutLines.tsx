@@ -1,3 +1,4 @@
+import { same } from '../../shared/measure/inches.ts';
 import type { Traced } from '../../shared/measure/traced.ts';
 import type { Cut } from '../../shared/piecing/method.ts';
 import { FabricSwatch } from '../parts/FabricSwatch.tsx';
@@ -25,14 +26,37 @@ export function CutLines({ cuts, fabricOf, counts }: CutLinesProps) {
             <span className={styles.many}>{many === undefined ? cut.count : <Why traced={many} />}</span>
             {fabric === undefined ? null : <FabricSwatch colour={fabric.colour} name={fabric.name} bare />}
             <span>
-              <Why traced={cut.width} />
-              {' × '}
-              <Why traced={cut.height} /> <span className="quiet">{cut.use}</span>
+              <CutWords cut={cut} />
               {fabric === undefined ? null : <span className="heard">, {fabric.name}</span>}
             </span>
           </li>
         );
       })}
     </ul>
+  );
+}
+
+/** A strip by its width and sub-cut, a square by one measure, anything else by both. */
+function CutWords({ cut }: { readonly cut: Cut }) {
+  const { width, height, use, stripSet } = cut;
+  if (stripSet !== undefined) {
+    return (
+      <>
+        <Why traced={width} /> <span className="quiet">{use}, sub-cut</span> <Why traced={height} />
+      </>
+    );
+  }
+  const square = same(width.value, height.value) && use.includes('square');
+  return (
+    <>
+      <Why traced={width} />
+      {square ? null : (
+        <>
+          {' × '}
+          <Why traced={height} />
+        </>
+      )}{' '}
+      <span className="quiet">{use}</span>
+    </>
   );
 }

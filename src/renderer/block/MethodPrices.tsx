@@ -1,5 +1,5 @@
 import { Radio, RadioGroup } from 'react-aria-components';
-import { setMethod } from '../../shared/pattern/edits/index.ts';
+import { setHouseMethod, setMethod } from '../../shared/pattern/edits/index.ts';
 import { type MethodPrice, methodPrices } from '../../shared/workroom/methodPrices.ts';
 import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Button } from '../parts/Button.tsx';
@@ -45,8 +45,23 @@ export function MethodPrices({ shown, block, made, grid }: MethodPricesProps) {
           </div>
         ))}
       </RadioGroup>
+      {house.methods[unit.kind] === made.method.id || prices.length < 2 ? null : (
+        <Button
+          className={styles.start ?? ''}
+          tone="bare"
+          small
+          onPress={() => act(setHouseMethod, { kind: unit.kind, method: made.method.id })}
+        >
+          Make this the house’s way
+        </Button>
+      )}
       {own ? (
-        <Button tone="bare" small onPress={() => act(setMethod, { block: choice.id, of: unit.key, method: null })}>
+        <Button
+          className={styles.start ?? ''}
+          tone="bare"
+          small
+          onPress={() => act(setMethod, { block: choice.id, of: unit.key, method: null })}
+        >
           Leave it to the house’s way
         </Button>
       ) : null}

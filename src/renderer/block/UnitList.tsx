@@ -3,13 +3,16 @@ import { ToggleButton } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
 import { sizeText } from '../../shared/measure/fraction.ts';
-import { count } from '../../shared/measure/traced.ts';
+import { same } from '../../shared/measure/inches.ts';
+import { count, type TracedSize, tracedText } from '../../shared/measure/traced.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
+import { finishedSize } from '../../shared/workroom/finishedSize.ts';
 import { unitsNeeded } from '../../shared/workroom/methodPrices.ts';
 import type { SizedBlock, SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { Why } from '../parts/Why.tsx';
 import { usePattern, useSelection } from '../state/hooks.tsx';
+import { BlockFindings } from './BlockFindings.tsx';
 import styles from './block.module.css';
 import { CutLines } from './CutLines.tsx';
 import type { ShownBlock } from './useShownBlock.ts';
@@ -21,11 +24,12 @@ interface UnitListProps {
 }
 
 /** Every distinct unit of the block: drawn, counted, and what is cut for one batch of it. */
-export function UnitList({ block, sized }: UnitListProps) {
+export function UnitList({ shown, block, sized }: UnitListProps) {
   return (
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
+      <BlockFindings shown={shown} />
       <div className={styles.unitsHead} aria-hidden="true">
-        <span>Unit</span>
+        <span>Unit, finished</span>
         <span>In a block</span>
         <span>In the quilt</span>
         <span>Cut for one batch</span>
@@ -94,10 +98,14 @@ function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
       </span>
       <span className={styles.unitWords}>
         <span className={styles.unitName}>
-          {number} {unitName(unit)}
+          <span className={styles.unitNumber}>{number}</span> {unitName(unit)}
         </span>
-        <span className={styles.unitSize}>{sizeText(unit.width * grid, unit.height * grid)} finished</span>
+        <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid))}</span>
       </span>
     </ToggleButton>
   );
+}
+
+function finishedText({ width, height }: TracedSize): string {
+  return same(width.value, height.value) ? `${tracedText(width)} square` : sizeText(width.value, height.value);
 }

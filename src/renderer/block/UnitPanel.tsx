@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
-import { inchesText, sizeText } from '../../shared/measure/fraction.ts';
+import { tracedText } from '../../shared/measure/traced.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
+import { finishedSize } from '../../shared/workroom/finishedSize.ts';
 import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { BackTo } from '../parts/BackTo.tsx';
@@ -28,10 +29,12 @@ export function UnitPanel({ shown, block, made, onBack }: UnitPanelProps) {
   const grid = gridInches(shown, block);
   const { unit, plan } = made;
   const figure = useMemo(() => {
-    const measures = { width: inchesText(unit.width * grid), height: inchesText(unit.height * grid) };
+    const size = finishedSize(unit, grid);
+    const measures = { width: tracedText(size.width), height: tracedText(size.height) };
     return unitFigure(unit, grid, block.fabricOf, { measures });
   }, [unit, grid, block]);
   const inks = useMemo(() => inksFor(fabrics), [fabrics]);
+  const finished = finishedSize(unit, grid);
   const { width, height } = plan.unfinished;
   return (
     <SidePanel
@@ -44,7 +47,9 @@ export function UnitPanel({ shown, block, made, onBack }: UnitPanelProps) {
       </div>
       <dl className={styles.sizes}>
         <dt>Finished</dt>
-        <dd>{sizeText(unit.width * grid, unit.height * grid)}</dd>
+        <dd>
+          <Why traced={finished.width} /> × <Why traced={finished.height} />
+        </dd>
         <dt>Unfinished</dt>
         <dd>
           <Why traced={width} /> × <Why traced={height} />

@@ -4,6 +4,7 @@ import { Button } from '../parts/Button.tsx';
 import { FabricSwatch } from '../parts/FabricSwatch.tsx';
 import { Rows } from '../parts/Rows.tsx';
 import { usePattern, useStudio } from '../state/hooks.tsx';
+import styles from './cloth.module.css';
 
 /** Undyed cloth: what a new fabric is until a colour is chosen. */
 const UNDYED = '#d9cfbf';
@@ -30,7 +31,7 @@ export function AddFabric() {
           onPress: () => open(id),
         }))}
       />
-      <Button small onPress={add} isDisabled={fabrics.length >= 60}>
+      <Button small className={styles.start ?? ''} onPress={add} isDisabled={fabrics.length >= 60}>
         Add a fabric
       </Button>
     </PanelPart>

@@ -26,12 +26,11 @@ export function CuttingChart({ worked }: { readonly worked: WorkedOut }) {
           <tr>
             <th scope="col">Piece</th>
             <th scope="col">For</th>
-            <th scope="col">Cut</th>
             <SizeHeads worked={worked} />
           </tr>
         </thead>
         {groups.map(({ fabric, own }) => (
-          <FabricGroup key={fabric.id} fabric={fabric} rows={own} columns={3 + worked.sizes.length} />
+          <FabricGroup key={fabric.id} fabric={fabric} rows={own} columns={2 + worked.sizes.length} />
         ))}
       </table>
     </section>
@@ -74,35 +73,22 @@ function PieceRowCells({ row }: { readonly row: PieceRow }) {
         </Button>
       </th>
       <td className={styles.uses}>{usesOf(row).join('; ')}</td>
-      <td className={styles.cut}>{row.alike ? <CutSize line={row.any} /> : <CutKind line={row.any} />}</td>
       {row.lines.map(({ size, line }) => (
         <SizeCell key={size.size.id} size={size}>
-          {line === undefined ? <span className="quiet">none</span> : <Count line={line} alike={row.alike} />}
+          {line === undefined ? <span className="quiet">none</span> : <Count line={line} />}
         </SizeCell>
       ))}
     </tr>
   );
 }
 
-const KINDS: Readonly<Record<PieceLine['cutAs'], string>> = {
-  piece: 'by size',
-  'strip-set': 'strips for sets, by size',
-  'long-strip': 'strips, by size',
-};
-
-function CutKind({ line }: { readonly line: PieceLine }) {
-  return <span className="quiet">{KINDS[line.cutAs]}</span>;
-}
-
-function Count({ line, alike }: { readonly line: PieceLine; readonly alike: boolean }) {
+function Count({ line }: { readonly line: PieceLine }) {
   return (
     <>
       <Why traced={line.count} />
-      {alike ? null : (
-        <span className={styles.under}>
-          <CutSize line={line} />
-        </span>
-      )}
+      <span className={styles.under}>
+        <CutSize line={line} />
+      </span>
     </>
   );
 }

@@ -2,6 +2,7 @@ import type { Command } from './command.ts';
 import { goToViews } from './goTo.ts';
 import { goToMisfit } from './goToMisfit.ts';
 import { keepAgain } from './keepAgain.ts';
+import { goToNextPart } from './nextPart.ts';
 import { redo } from './redo.ts';
 import { compareSizes, nextSize, previousSize } from './sizes.ts';
 import { showCommands, showSettings } from './studio.ts';
@@ -14,6 +15,7 @@ export const COMMANDS: readonly Command[] = [
   keepAgain,
   ...goToViews,
   goToMisfit,
+  goToNextPart,
   nextSize,
   previousSize,
   compareSizes,

@@ -1,27 +1,33 @@
-import { useState } from 'react';
-import { DropZone, Input, SearchField } from 'react-aria-components';
+import { useCallback, useState } from 'react';
+import { DropZone } from 'react-aria-components';
+import type { Imported } from '../../shared/contract.ts';
+import { Search } from '../parts/Search.tsx';
 import { useStudioState } from '../state/hooks.tsx';
 import { BringIn } from './BringIn.tsx';
 import styles from './LibraryView.module.css';
 import { PatternPanel } from './PatternPanel.tsx';
 import { PatternShelf } from './PatternShelf.tsx';
-import type { PickedId } from './picked.ts';
 import { RecipePanel } from './RecipePanel.tsx';
 import { RecipeShelf } from './RecipeShelf.tsx';
 import { useBringIn } from './useBringIn.ts';
 import { useShelf } from './useShelf.ts';
 
+/** What a pattern or recipe file may call itself when it is dropped; systems differ. */
+const TAKEN = ['application/json', 'text/plain', 'application/octet-stream'];
+
 /** The library: patterns on a shelf, the house's block recipes below, what is picked at the side. */
 export default function LibraryView() {
   const [words, setWords] = useState('');
   const open = useStudioState(({ history }) => history?.now.id);
-  const [picked, setPicked] = useState<PickedId | null>(open === undefined ? null : { kind: 'pattern', id: open });
+  // What is picked is named by what stays the same when the shelf is asked for again.
+  const [picked, setPicked] = useState<Imported | null>(open === undefined ? null : { kind: 'pattern', id: open });
   const shelf = useShelf(words);
   const bringIn = useBringIn((next) => {
     setPicked(next);
     shelf.again();
   });
-  const pick = (kind: PickedId['kind']) => (id: string) => setPicked({ kind, id });
+  const pickPattern = useCallback((id: string) => setPicked({ kind: 'pattern', id }), []);
+  const pickRecipe = useCallback((id: string) => setPicked({ kind: 'recipe', id }), []);
   const pattern = picked?.kind === 'pattern' ? shelf.patterns.find(({ id }) => id === picked.id) : undefined;
   const recipe = picked?.kind === 'recipe' ? shelf.recipes.find(({ id }) => id === picked.id) : undefined;
 
@@ -29,22 +35,17 @@ export default function LibraryView() {
     <DropZone
       className={styles.library ?? ''}
       aria-label="Library. Files may be dropped here."
-      getDropOperation={(types) => (types.has('application/json') || types.has('text/plain') ? 'copy' : 'cancel')}
+      getDropOperation={(types) => (TAKEN.some((type) => types.has(type)) ? 'copy' : 'cancel')}
       onDrop={({ items }) => void bringIn(items.flatMap((item) => (item.kind === 'file' ? [item.getFile()] : [])))}
     >
       <div className={styles.top}>
-        <SearchField
-          className={styles.search ?? ''}
-          aria-label="Find a pattern or a block"
-          value={words}
-          onChange={setWords}
-        >
-          <Input placeholder="Find a pattern or a block" />
-        </SearchField>
+        <div className={styles.search}>
+          <Search label="Find a pattern or a block" value={words} onChange={setWords} />
+        </div>
         <BringIn onFiles={bringIn} />
       </div>
-      <PatternShelf shelf={shelf} picked={pattern?.id} words={words} onPick={pick('pattern')} />
-      <RecipeShelf shelf={shelf} picked={recipe?.id} words={words} onPick={pick('recipe')} />
+      <PatternShelf shelf={shelf} picked={pattern?.id} onPick={pickPattern} />
+      <RecipeShelf shelf={shelf} picked={recipe?.id} onPick={pickRecipe} />
       {pattern === undefined ? null : <PatternPanel key={pattern.id} card={pattern} shelf={shelf} />}
       {recipe === undefined ? null : <RecipePanel key={recipe.id} card={recipe} shelf={shelf} />}
     </DropZone>

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
 import type { PatternCard } from '../../shared/contract.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
@@ -12,13 +13,11 @@ export interface ShelfProps {
   readonly shelf: Shelf;
   /** Id of the card that is picked. */
   readonly picked: string | undefined;
-  /** What is searched for. */
-  readonly words: string;
   readonly onPick: (id: string) => void;
 }
 
 /** The patterns as quilts standing on a shelf, the last changed first. A double click or Enter opens one. */
-export function PatternShelf({ shelf, picked, words, onPick }: ShelfProps) {
+export const PatternShelf = memo(function PatternShelf({ shelf, picked, onPick }: ShelfProps) {
   const studio = useStudio();
   return (
     <section className={styles.shelf} aria-labelledby="patterns">
@@ -34,14 +33,14 @@ export function PatternShelf({ shelf, picked, words, onPick }: ShelfProps) {
         selectedKeys={picked === undefined ? [] : [picked]}
         onSelectionChange={(keys) => keys !== 'all' && onPick(String([...keys][0]))}
         onAction={(id) => void openPattern(studio, String(id))}
-        renderEmptyState={() => <Empty waiting={shelf.waiting} words={words} />}
+        renderEmptyState={() => <Empty waiting={shelf.waiting} words={shelf.words} />}
       >
         {(card) => <PatternItem card={card} />}
       </ListBox>
       <Stitch tone="bare" />
     </section>
   );
-}
+});
 
 function Empty({ waiting, words }: { readonly waiting: boolean; readonly words: string }) {
   if (waiting) return null;

@@ -7,6 +7,7 @@ import { Button } from '../parts/Button.tsx';
 import { FabricSwatch } from '../parts/FabricSwatch.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { useStudio } from '../state/hooks.tsx';
+import { AddToPattern } from './AddToPattern.tsx';
 import styles from './LibraryView.module.css';
 import { MakePattern } from './MakePattern.tsx';
 import { removeRecipe } from './recipeActs.ts';
@@ -29,6 +30,7 @@ export function RecipePanel({ card, shelf }: { readonly card: RecipeCard; readon
         <Button tone="strong" onPress={() => setMaking(true)}>
           Make a pattern from it
         </Button>
+        <AddToPattern recipe={recipe} />
         {card.starter ? null : (
           <Button tone="stops" onPress={() => void removeRecipe(studio, recipe, shelf.again)}>
             Remove

@@ -1,5 +1,13 @@
-import { useEffect, useMemo, useState } from 'react';
-import { GridLayout, ListBox, ListBoxItem, ListBoxLoadMoreItem, Size, Virtualizer } from 'react-aria-components';
+import { memo, useEffect, useMemo, useState } from 'react';
+import {
+  Collection,
+  GridLayout,
+  ListBox,
+  ListBoxItem,
+  ListBoxLoadMoreItem,
+  Size,
+  Virtualizer,
+} from 'react-aria-components';
 import type { RecipeCard } from '../../shared/contract.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
 import type { ShelfProps } from './PatternShelf.tsx';
@@ -31,7 +39,7 @@ function useLayoutOptions() {
 }
 
 /** The house's block recipes, as many as there are: only those in sight are drawn. */
-export function RecipeShelf({ shelf, picked, words, onPick }: ShelfProps) {
+export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick }: ShelfProps) {
   return (
     <section className={styles.shelf} aria-labelledby="recipes">
       <h2 id="recipes">Block recipes</h2>
@@ -40,7 +48,6 @@ export function RecipeShelf({ shelf, picked, words, onPick }: ShelfProps) {
           className={styles.grid ?? ''}
           aria-labelledby="recipes"
           layout="grid"
-          items={shelf.recipes}
           selectionMode="single"
           selectionBehavior="replace"
           disallowEmptySelection
@@ -48,19 +55,17 @@ export function RecipeShelf({ shelf, picked, words, onPick }: ShelfProps) {
           onSelectionChange={(keys) => keys !== 'all' && onPick(String([...keys][0]))}
           renderEmptyState={() =>
             shelf.waiting ? null : (
-              <p className="quiet">{words === '' ? 'No recipes yet.' : 'No block by those words.'}</p>
+              <p className="quiet">{shelf.words === '' ? 'No recipes yet.' : 'No block by those words.'}</p>
             )
           }
         >
-          {shelf.recipes.map((card) => (
-            <RecipeItem key={card.id} card={card} />
-          ))}
+          <Collection items={shelf.recipes}>{(card) => <RecipeItem card={card} />}</Collection>
           <ListBoxLoadMoreItem onLoadMore={shelf.more} />
         </ListBox>
       </Virtualizer>
     </section>
   );
-}
+});
 
 function RecipeItem({ card }: { readonly card: RecipeCard }) {
   const picture = useRecipePicture(card);

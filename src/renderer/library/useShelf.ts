@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Contract, PatternCard, RecipeCard } from '../../shared/contract.ts';
 import { useHost, useStudio, useStudioState } from '../state/hooks.tsx';
 import { refusalOf } from '../state/host.ts';
@@ -7,6 +7,8 @@ import { refusalOf } from '../state/host.ts';
 const AT_A_TIME = 60;
 
 export interface Shelf {
+  /** The words these were found for: a moment behind those being typed. */
+  readonly words: string;
   readonly patterns: readonly PatternCard[];
   readonly recipes: readonly RecipeCard[];
   /** True until the first answer is here. */
@@ -23,6 +25,8 @@ interface Found {
   readonly recipes: readonly RecipeCard[];
   readonly all: boolean;
 }
+
+const NOTHING = { patterns: [], recipes: [] } as const;
 
 async function find(host: Contract, words: string): Promise<Found> {
   const [patterns, recipes] = await Promise.all([host.patterns(), host.recipes({ words, from: 0, atMost: AT_A_TIME })]);
@@ -56,17 +60,19 @@ export function useShelf(words: string): Shelf {
     };
   }, [host, studio, words, asked, saved]);
 
+  const typed = useRef(words);
+  typed.current = words;
   const more = useCallback(() => {
-    if (found === null || found.all || found.words !== words) return;
-    void host
-      .recipes({ words, from: found.recipes.length, atMost: AT_A_TIME })
-      .then((next) =>
-        setFound((before) =>
-          before === found ? { ...found, recipes: [...found.recipes, ...next], all: next.length < AT_A_TIME } : before,
-        ),
-      );
-  }, [host, found, words]);
+    if (found === null || found.all || found.words !== typed.current) return;
+    void host.recipes({ words: found.words, from: found.recipes.length, atMost: AT_A_TIME }).then((next) => {
+      const longer = { ...found, recipes: [...found.recipes, ...next], all: next.length < AT_A_TIME };
+      setFound((before) => (before === found ? longer : before));
+    });
+  }, [host, found]);
 
   const again = useCallback(() => setAsked((before) => before + 1), []);
-  return { patterns: found?.patterns ?? [], recipes: found?.recipes ?? [], waiting: found === null, more, again };
+  return useMemo(() => {
+    const { patterns, recipes } = found ?? NOTHING;
+    return { words: found?.words ?? '', patterns, recipes, waiting: found === null, more, again };
+  }, [found, more, again]);
 }

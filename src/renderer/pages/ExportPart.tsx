@@ -48,20 +48,27 @@ function Making({ exporting }: { readonly exporting: Extract<Exporting, { state:
 function Refused({ exporting }: { readonly exporting: Extract<Exporting, { state: 'refused' }> }) {
   const studio = useStudio();
   const { words, findings = [] } = exporting.refusal;
+  const stops = distinct(findings.filter(({ level }) => level === 'stops'));
+  if (stops.length === 0) return <p role="alert">{words}</p>;
   return (
     <div className={styles.refused} role="alert">
-      <p>{words}</p>
-      {findings.map((finding) => (
-        <Found key={`${finding.where.path} ${finding.what}`} finding={finding} />
+      <p>
+        The pattern does not fit yet, so it is not exported. A draft can be made all the same; it says so on every page.
+      </p>
+      <Button onPress={() => exportPdf(studio, true)}>Export a draft</Button>
+      {stops.map((finding) => (
+        <Found key={keyOf(finding)} finding={finding} />
       ))}
-      {findings.length === 0 ? null : (
-        <>
-          <p className="quiet small">A draft can be made all the same. It says so on every page.</p>
-          <Button onPress={() => exportPdf(studio, true)}>Export a draft</Button>
-        </>
-      )}
     </div>
   );
+}
+
+function keyOf({ where, what }: Finding): string {
+  return `${where.path} ${where.size ?? ''} ${what}`;
+}
+
+function distinct(findings: readonly Finding[]): readonly Finding[] {
+  return [...new Map(findings.map((finding) => [keyOf(finding), finding])).values()];
 }
 
 function Found({ finding }: { readonly finding: Finding }) {

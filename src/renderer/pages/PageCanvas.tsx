@@ -28,7 +28,7 @@ export function PageCanvas({ pdf, number, width, withWords = false }: PageCanvas
       await task.promise;
       const text = withWords ? await wordsOf(page) : '';
       if (stopped || canvas.current === null) return;
-      swapIn(canvas.current, fresh.canvas);
+      swapIn(canvas.current, fresh.canvas, width);
       setWords(text);
     };
     draw().catch(() => undefined); // A page given up half way is replaced by the next one.
@@ -46,22 +46,31 @@ export function PageCanvas({ pdf, number, width, withWords = false }: PageCanvas
   );
 }
 
+/** Hairlines are never thinner than a pixel, so a page is drawn larger than it is shown and then shrunk. */
+const FINER = 2;
+const FINER_WHEN_SMALL = 4;
+const MOST_PIXELS = 16_000_000;
+
 function freshCanvas(page: PDFPageProxy, width: number) {
   const natural = page.getViewport({ scale: 1 });
-  const sharpness = Math.min(3, window.devicePixelRatio || 1);
-  const viewport = page.getViewport({
-    scale: (width / natural.width) * sharpness,
-  });
+  const height = (width * natural.height) / natural.width;
+  const wanted = (window.devicePixelRatio || 1) * (width < 300 ? FINER_WHEN_SMALL : FINER);
+  const sharpness = Math.min(wanted, Math.sqrt(MOST_PIXELS / (width * height)));
+  const viewport = page.getViewport({ scale: (width / natural.width) * sharpness });
   const canvas = document.createElement('canvas');
   canvas.width = Math.round(viewport.width);
   canvas.height = Math.round(viewport.height);
   return { canvas, viewport };
 }
 
-function swapIn(shown: HTMLCanvasElement, fresh: HTMLCanvasElement): void {
-  shown.width = fresh.width;
-  shown.height = fresh.height;
-  shown.getContext('2d')?.drawImage(fresh, 0, 0);
+function swapIn(shown: HTMLCanvasElement, fresh: HTMLCanvasElement, width: number): void {
+  const sharp = Math.min(fresh.width, Math.round(width * (window.devicePixelRatio || 1)));
+  shown.width = sharp;
+  shown.height = Math.round((sharp * fresh.height) / fresh.width);
+  const pen = shown.getContext('2d');
+  if (pen === null) return;
+  pen.imageSmoothingQuality = 'high';
+  pen.drawImage(fresh, 0, 0, shown.width, shown.height);
 }
 
 async function wordsOf(page: PDFPageProxy): Promise<string> {

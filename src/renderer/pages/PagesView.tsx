@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import type { Pattern } from '../../shared/pattern/schema.ts';
-import { useCommands } from '../commands/useCommands.tsx';
+import { useCommands } from '../commands/context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { fitOf } from '../state/fit.ts';
@@ -11,7 +11,7 @@ import { Overview } from './Overview.tsx';
 import { PagesHead } from './PagesHead.tsx';
 import { PagesPanel } from './PagesPanel.tsx';
 import styles from './pages.module.css';
-import { pagesMade, usePagesState } from './pagesStore.ts';
+import { pagesMade, settled, usePagesState } from './pagesStore.ts';
 import { type Pages, usePages } from './usePages.ts';
 
 /** The pattern's real pages, made again as the pattern changes, and everything that is printed but not sewn. */
@@ -28,6 +28,8 @@ function MadePages({ pattern, draft }: { readonly pattern: Pattern; readonly dra
   const plainInk = usePagesState((state) => state.plainInk);
   const pages = usePages(host, { pattern, paper, plainInk, draft });
   const count = pages.pdf?.numPages;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was said of the pattern before no longer stands
+  useEffect(settled, [pattern]);
   useEffect(() => {
     if (count !== undefined) pagesMade(count);
   }, [count]);

@@ -51,6 +51,13 @@ export function pagesMade(pages: number): void {
   pagesStore.setState(({ page }) => ({ pages, page: Math.max(1, Math.min(pages, page)) }));
 }
 
+/** Forgets how the last export ended; one under way goes on. */
+export function settled(): void {
+  const { exporting } = pagesStore.getState();
+  if (exporting.state === 'refused' || exporting.state === 'done')
+    pagesStore.setState({ exporting: { state: 'idle' } });
+}
+
 /** Printed size of a page, inches. A4: ISO 216, 210 × 297 mm; letter: 8½ × 11 in. */
 export const PAPER_INCHES: Readonly<Record<Paper, { readonly width: number; readonly height: number }>> = {
   letter: { width: 8.5, height: 11 },

@@ -26,10 +26,13 @@ export interface ColourPickProps {
 export function ColourPick({ of, colour, onChange }: ColourPickProps) {
   return (
     <DialogTrigger>
-      <Button className={styles.button ?? ''} aria-label={`Colour of ${of}, ${colour}`}>
-        <span className={styles.snip} style={{ background: colour }} />
-        <span className="figures">{colour}</span>
-      </Button>
+      <div className={styles.field}>
+        <span aria-hidden="true">Colour</span>
+        <Button className={styles.button ?? ''} aria-label={`Colour of ${of}, ${colour}`}>
+          <span className={styles.snip} style={{ background: colour }} />
+          <span className="figures">{colour}</span>
+        </Button>
+      </div>
       <Popover className={styles.popover ?? ''} placement="left top" offset={8}>
         <Dialog className={styles.dialog ?? ''} aria-label={`Colour of ${of}`}>
           <ColourCard colour={colour} onChange={onChange} />

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
 import styles from './Pick.module.css';
 
-export interface PickOption<Id extends string> {
+interface PickOption<Id extends string> {
   readonly id: Id;
   /** Read aloud, and found by typing. */
   readonly name: string;

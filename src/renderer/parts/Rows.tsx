@@ -19,7 +19,7 @@ export function Rows({ label, rows }: { readonly label: string; readonly rows: r
     <Group className={styles.rows ?? ''} aria-label={label}>
       {rows.map(({ id, name, lead, more, end, onPress }) => (
         <Button key={id} className={styles.row ?? ''} onPress={onPress}>
-          <span className={styles.lead}>{lead}</span>
+          {lead === undefined ? null : <span className={styles.lead}>{lead}</span>}
           <span className={styles.words}>
             <span className={styles.name}>{name}</span>
             {more === undefined ? null : <span className={styles.more}>{more}</span>}

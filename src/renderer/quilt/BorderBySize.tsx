@@ -29,7 +29,7 @@ export function BorderBySize({ border }: { readonly border: Border }) {
             {own === undefined ? (
               <span className={styles.same}>as above</span>
             ) : (
-              <Button tone="bare" small aria-label={`Make ${name} as the others`} onPress={() => set(id, null)}>
+              <Button tone="bare" small aria-label={`As above again in ${name}`} onPress={() => set(id, null)}>
                 As above again
               </Button>
             )}

@@ -5,6 +5,7 @@ import { Button } from '../parts/Button.tsx';
 import { FabricSwatch } from '../parts/FabricSwatch.tsx';
 import { Rows } from '../parts/Rows.tsx';
 import { usePattern, useStudio } from '../state/hooks.tsx';
+import styles from './quilt.module.css';
 
 /** The borders from the inside out; a press opens one. */
 export function BordersPart() {
@@ -32,7 +33,7 @@ export function BordersPart() {
           onPress: () => open(id),
         }))}
       />
-      <Button small onPress={add} isDisabled={borders.length >= 20}>
+      <Button small className={styles.start ?? ''} onPress={add} isDisabled={borders.length >= 20}>
         Add a border
       </Button>
     </PanelPart>

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
@@ -6,6 +6,7 @@ import { sizeText } from '../../shared/measure/fraction.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { Mark, markWord } from '../parts/Mark.tsx';
+import { useRoom } from '../parts/useRoom.ts';
 import { sizeLevel } from '../state/fit.ts';
 import { useStudio } from '../state/hooks.tsx';
 import type { Over } from './look.ts';
@@ -16,32 +17,39 @@ interface CompareSizesProps {
   readonly over: ReadonlySet<Over>;
 }
 
+const GAP = 40;
+const AROUND = 24;
+/** Name, measure and fit below each quilt, pixels. */
+const WORDS = 84;
+
 /** Every size side by side, all to one scale. */
 export function CompareSizes({ worked, over }: CompareSizesProps) {
+  const list = useRef<HTMLUListElement>(null);
+  const room = useRoom(list);
   const tallest = Math.max(...worked.sizes.map(({ quilt }) => quilt.finished.height.value));
-  const widths = worked.sizes.reduce((sum, { quilt }) => sum + quilt.finished.width.value, 0);
+  const across = worked.sizes.reduce((sum, { quilt }) => sum + quilt.finished.width.value, 0);
+  const free = room.width - 2 * AROUND - GAP * (worked.sizes.length - 1);
+  const scale = Math.min(free / across, (room.height - 2 * AROUND - WORDS) / tallest);
   return (
-    <ul
-      className={styles.compare}
-      data-grey={over.has('grey')}
-      style={{ '--tallest': tallest, '--widths': widths } as React.CSSProperties}
-    >
-      {worked.sizes.map((size) => (
-        <li key={size.size.id} style={{ flexGrow: size.quilt.finished.width.value }}>
-          <OneSize worked={worked} size={size} share={size.quilt.finished.height.value / tallest} over={over} />
-        </li>
-      ))}
+    <ul ref={list} className={styles.compare} data-grey={over.has('grey')}>
+      {scale <= 0
+        ? null
+        : worked.sizes.map((size) => (
+            <li key={size.size.id}>
+              <OneSize worked={worked} size={size} scale={scale} over={over} />
+            </li>
+          ))}
     </ul>
   );
 }
 
 interface OneSizeProps extends CompareSizesProps {
   readonly size: WorkedSize;
-  /** Its height as a share of the tallest. */
-  readonly share: number;
+  /** Pixels for one inch. */
+  readonly scale: number;
 }
 
-function OneSize({ worked, size, share, over }: OneSizeProps) {
+function OneSize({ worked, size, scale, over }: OneSizeProps) {
   const studio = useStudio();
   const { quilt } = size;
   const [turns, letters] = [over.has('turns'), over.has('letters')];
@@ -59,9 +67,7 @@ function OneSize({ worked, size, share, over }: OneSizeProps) {
   const level = sizeLevel(worked, size.size);
   return (
     <Button className={styles.compared ?? ''} onPress={() => studio.chooseSize(size.size.id)}>
-      <span className={styles.comparedPicture} style={{ '--share': share } as React.CSSProperties}>
-        <Figure figure={figure} inks={inks} />
-      </span>
+      <Figure figure={figure} inks={inks} fit={scale} />
       <span className={styles.comparedName}>{size.size.name}</span>
       <span className={styles.facts}>{sizeText(quilt.finished.width.value, quilt.finished.height.value)}</span>
       <span className={styles.comparedFit}>

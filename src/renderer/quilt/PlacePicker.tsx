@@ -3,15 +3,16 @@ import type { BlockLeaf, Quilt } from '../../shared/quilt/quilt.ts';
 import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
 import { type Cell, evenLattice, type Lattice } from '../parts/lattice/lattice.ts';
 import { turnWords } from '../parts/turning/turnWords.ts';
-import { useSelection } from '../state/hooks.tsx';
+import { useSelection, useStudio } from '../state/hooks.tsx';
 import { WHOLE_PATTERN } from '../state/selection.ts';
-import { usePlaceActs } from './usePlaceActs.ts';
+import { blockIn } from './blockIn.ts';
+import { placeActs } from './placeActs.ts';
 
 /** Lets the blocks of the quilt be picked, turned and mirrored; a click on a border takes the border. */
 export function PlacePicker({ quilt }: { readonly quilt: Quilt }) {
   const [selection, select] = useSelection();
   const picked = selection.kind === 'places' ? selection.places : [];
-  const { onKey } = usePlaceActs(picked);
+  const { onKey } = placeActs(useStudio(), picked);
   const { width, height } = quilt.finished;
   const beside = (at: Point) => {
     const strip = quilt.strips.find(({ box }) => within(at, box));
@@ -36,13 +37,8 @@ function within(at: Point, box: BlockLeaf['box']): boolean {
   return at.x >= box.x && at.y >= box.y && at.x < box.x + box.width && at.y < box.y + box.height;
 }
 
-/** The block that stands in a place. */
-export function blockIn(quilt: Quilt, { column, row }: Cell): BlockLeaf | undefined {
-  return quilt.blocks.find((leaf) => leaf.column === column && leaf.row === row);
-}
-
 /** What stands in a place, in words: "Block A, row 2, column 3, turned a quarter". */
-export function placeWords(leaf: BlockLeaf | undefined, { column, row }: Cell): string {
+function placeWords(leaf: BlockLeaf | undefined, { column, row }: Cell): string {
   const place = `row ${row + 1}, column ${column + 1}`;
   if (leaf === undefined) return place;
   return [`Block ${leaf.block}`, place, turnWords(leaf.turn)].filter((part) => part !== '').join(', ');

@@ -6,10 +6,10 @@ import { type Cell, sameCell } from '../parts/lattice/lattice.ts';
 import { TurnActs } from '../parts/turning/TurnActs.tsx';
 import { turnWords } from '../parts/turning/turnWords.ts';
 import { useCurrentSize, usePattern, useStudio } from '../state/hooks.tsx';
-import { blockIn } from './PlacePicker.tsx';
+import { blockIn } from './blockIn.ts';
+import { placeActs } from './placeActs.ts';
 import styles from './quilt.module.css';
-import { useScope } from './scope.tsx';
-import { usePlaceActs } from './usePlaceActs.ts';
+import { quiltStore, useQuiltState } from './quiltStore.ts';
 
 interface PlacesPanelProps {
   readonly places: readonly Cell[];
@@ -18,7 +18,7 @@ interface PlacesPanelProps {
 
 /** Blocks picked on the quilt: which they are, how they lie, and back to the motif. */
 export function PlacesPanel({ places, onBack }: PlacesPanelProps) {
-  const acts = usePlaceActs(places);
+  const acts = placeActs(useStudio(), places);
   const letters = useLetters(places);
   const [letter] = letters;
   const one = letters.length === 1 && letter !== undefined;
@@ -80,7 +80,7 @@ function BlockChoice({ letter, onPlace }: BlockChoiceProps) {
 function ScopeChoice() {
   const size = useCurrentSize();
   const { sizes } = usePattern();
-  const { scope, setScope } = useScope();
+  const scope = useQuiltState((state) => state.scope);
   if (sizes.length < 2 || size === null) return null;
   return (
     <Choice
@@ -90,7 +90,7 @@ function ScopeChoice() {
         { id: 'every', says: 'In every size' },
         { id: 'one', says: `In ${size.size.name} only` },
       ]}
-      onChange={setScope}
+      onChange={(next) => quiltStore.setState({ scope: next })}
     />
   );
 }

@@ -4,15 +4,12 @@ import { Why } from '../parts/Why.tsx';
 import { useCompare, useCurrentSize } from '../state/hooks.tsx';
 import { OVERS, type Over } from './look.ts';
 import styles from './quilt.module.css';
+import { quiltStore, useQuiltState } from './quiltStore.ts';
 import { useUnlaid } from './Unlaid.tsx';
 
-interface QuiltHeadProps {
-  readonly over: ReadonlySet<Over>;
-  readonly onOver: (over: ReadonlySet<Over>) => void;
-}
-
 /** What the size measures, and what is shown over its cloth. */
-export function QuiltHead({ over, onOver }: QuiltHeadProps) {
+export function QuiltHead() {
+  const over = useQuiltState((state) => state.over);
   return (
     <header className={styles.head}>
       <Measures />
@@ -21,7 +18,7 @@ export function QuiltHead({ over, onOver }: QuiltHeadProps) {
         aria-label="Shown on the quilt"
         selectionMode="multiple"
         selectedKeys={[...over]}
-        onSelectionChange={(keys) => onOver(new Set([...keys] as Over[]))}
+        onSelectionChange={(keys) => quiltStore.setState({ over: new Set([...keys] as Over[]) })}
       >
         {OVERS.map(({ id, says }) => (
           <ToggleButton key={id} id={id} className={styles.over ?? ''}>

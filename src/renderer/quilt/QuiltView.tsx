@@ -1,30 +1,28 @@
-import { useState } from 'react';
+import { useCommands } from '../commands/context.ts';
 import { useCompare, useCurrentSize, useWorked } from '../state/hooks.tsx';
 import { CompareSizes } from './CompareSizes.tsx';
-import type { Over } from './look.ts';
+import { QUILT_COMMANDS } from './commands.ts';
 import { QuiltHead } from './QuiltHead.tsx';
 import { QuiltPicture } from './QuiltPicture.tsx';
 import { QuiltSidePanel } from './QuiltSidePanel.tsx';
 import styles from './quilt.module.css';
-import { type Scope, ScopeProvider } from './scope.tsx';
+import { useQuiltState } from './quiltStore.ts';
 import { Unlaid, useUnlaid } from './Unlaid.tsx';
 
 /** The quilt as large as can be, and everything that can be chosen about it. */
 export default function QuiltView() {
-  const [over, setOver] = useState<ReadonlySet<Over>>(new Set());
-  const [scope, setScope] = useState<Scope>('every');
+  useCommands(QUILT_COMMANDS);
   return (
-    <ScopeProvider value={{ scope, setScope }}>
-      <div className={styles.view}>
-        <QuiltHead over={over} onOver={setOver} />
-        <Cloth over={over} />
-        <QuiltSidePanel />
-      </div>
-    </ScopeProvider>
+    <div className={styles.view}>
+      <QuiltHead />
+      <Cloth />
+      <QuiltSidePanel />
+    </div>
   );
 }
 
-function Cloth({ over }: { readonly over: ReadonlySet<Over> }) {
+function Cloth() {
+  const over = useQuiltState((state) => state.over);
   const worked = useWorked();
   const size = useCurrentSize();
   const compare = useCompare();

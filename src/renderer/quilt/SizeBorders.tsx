@@ -32,7 +32,7 @@ export function SizeBorders({ size }: { readonly size: Size }) {
               {own === undefined ? (
                 <span className={styles.same}>as others</span>
               ) : (
-                <Button tone="bare" small aria-label={`${name} as in the other sizes`} onPress={() => set(id, null)}>
+                <Button tone="bare" small aria-label={`As others again: ${name}`} onPress={() => set(id, null)}>
                   As others again
                 </Button>
               )}

@@ -5,6 +5,7 @@ import { PanelPart } from '../app/SidePanel.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Rows } from '../parts/Rows.tsx';
 import { usePattern, useStudio, useWorked } from '../state/hooks.tsx';
+import styles from './quilt.module.css';
 
 /** Every size with its blocks and what it measures; a press opens it. */
 export function SizesPart() {
@@ -37,7 +38,7 @@ export function SizesPart() {
           onPress: () => open(size.id),
         }))}
       />
-      <Button small onPress={add} isDisabled={sizes.length >= 12}>
+      <Button small className={styles.start ?? ''} onPress={add} isDisabled={sizes.length >= 12}>
         Add a size
       </Button>
     </PanelPart>

@@ -16,12 +16,16 @@ export function BookChart({ chart, inks }: BookChartProps) {
       {chart.title === undefined ? null : <caption>{chart.title}</caption>}
       <thead>
         <tr>
-          {chart.columns.map(({ title, align }, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the columns are one fixed list that is replaced whole
-            <th key={i} scope="col" data-align={align}>
-              {title}
-            </th>
-          ))}
+          {chart.columns.map(({ title, align }, i) => {
+            // A column of names needs no head, and an empty head would be read out as one.
+            const Head = title === '' ? 'td' : 'th';
+            return (
+              // biome-ignore lint/suspicious/noArrayIndexKey: the columns are one fixed list that is replaced whole
+              <Head key={i} {...(title === '' ? {} : { scope: 'col' })} data-align={align}>
+                {title}
+              </Head>
+            );
+          })}
         </tr>
       </thead>
       <tbody>

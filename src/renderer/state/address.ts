@@ -15,7 +15,8 @@ export function followAddress({ store, show }: Studio, window: Window): () => vo
   };
   const leave = store.subscribe(({ view, history }) => {
     const title = history?.now.title;
-    window.document.title = title === undefined ? 'Piecewright' : `${title} · Piecewright`;
+    const stage = view.slice(0, 1).toUpperCase() + view.slice(1);
+    window.document.title = title === undefined ? 'Piecewright' : `${title}: ${stage} · Piecewright`;
     const known = viewIn(window.location.hash);
     if (known === undefined) window.history.replaceState(null, '', `#${view}`);
     else if (known !== view) window.history.pushState(null, '', `#${view}`);

@@ -5,7 +5,7 @@ import type { Pattern } from '../../shared/pattern/schema.ts';
 const LONGEST = 500;
 
 /** A document on one side of an act, with the act's name: "widen outer border". */
-export interface Remembered {
+interface Remembered {
   readonly name: string;
   readonly pattern: Pattern;
   /** Acts in a row with the same mark, such as the moves of one drag, are taken back as one. */

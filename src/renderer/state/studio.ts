@@ -2,6 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { About, Contract, Refusal } from '../../shared/contract.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Edit } from '../../shared/pattern/edit.ts';
+import { freeId } from '../../shared/pattern/edits/list.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { destinationOf } from './destination.ts';
@@ -86,6 +87,8 @@ export interface Studio {
   openDialog(dialog: StudioState['dialog']): void;
   /** Tries again to keep what the disk refused; over what another window kept, when told so. */
   keepAgain(over?: boolean): Promise<void>;
+  /** Keeps the open pattern as a copy beside what another window kept, and goes on with the copy. */
+  keepBoth(): Promise<void>;
 }
 
 export interface StudioNeeds {
@@ -225,6 +228,20 @@ export function createStudio({ host, workOut, later }: StudioNeeds): Studio {
       if (history === null) return;
       keeper.tryAgain(over ? { revision: await revisionOf(history.now.id) } : undefined);
       await keeper.settled();
+    },
+    async keepBoth() {
+      const pattern = get().history?.now;
+      if (pattern === undefined) return;
+      try {
+        const taken = (await host.patterns()).map(({ id }) => id);
+        const title = `${pattern.title}, a copy`;
+        const copy = { ...pattern, id: freeId(title, taken), title };
+        keeper.stop();
+        begin(copy, null);
+        keeper.keep(copy);
+      } catch (thrown) {
+        say(refusalOf(thrown).words, { tone: 'stops' });
+      }
     },
   };
 }

@@ -7,7 +7,7 @@ export type WorkOut = (pattern: Pattern) => WorkedOut;
 export type Later = (run: () => void) => void;
 
 /** After the next picture, so that a control answers before the sums begin; at once when the window is not shown. */
-export const afterPaint: Later = (run) => {
+const afterPaint: Later = (run) => {
   if (document.hidden) setTimeout(run, 0);
   else requestAnimationFrame(() => setTimeout(run, 0));
 };

@@ -1,11 +1,11 @@
 import { type Point, UNTURNED } from '../drawing/turn.ts';
 import type { Inches } from '../measure/inches.ts';
-import type { BlockPart, Piecing, UnitLeaf } from '../piecing/piecing.ts';
+import type { BlockPart, Piecing, UnitKey, UnitLeaf } from '../piecing/piecing.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
 import { type Placed, pullApart, type SeamSpot } from './apart.ts';
 import { areasOf, type ByFabric, patchesByFabric } from './blockCloth.ts';
 import type { Area, Figure, Mark } from './figure.ts';
-import { boxLine, type FabricOf, framed } from './marks.ts';
+import { boxLine, type FabricOf, framed, letter, middleOf } from './marks.ts';
 import { pressArrows } from './pressArrows.ts';
 
 /** A block to be shown as it is sewn. */
@@ -15,17 +15,21 @@ export interface SewnBlock {
   readonly grid: Inches;
   readonly fabricOf: FabricOf;
   readonly pressing: PressingPlan;
+  /** A letter to stand on every unit of a key. */
+  readonly letters?: Readonly<Record<UnitKey, string>>;
 }
 
 /** The gap between parts pulled apart, as a share of the longer side of what they make: wide enough for an arrow. */
 const GAP = 0.09;
+/** But no less than this share of the whole block: its parts are drawn at one scale, and an arrow needs its room. */
+const LEAST_GAP = 0.075;
 
 /** How far an arrow reaches over a gap to each side. */
 const REACH = 0.62;
 
 /** The cloth of some leaves, moved to where the figure has them, with the outline of each unit. */
 export function leafMarks(
-  { piecing, grid, fabricOf }: SewnBlock,
+  { piecing, grid, fabricOf, letters = {} }: SewnBlock,
   leaves: readonly Placed<UnitLeaf>[],
   tone: Area['tone'],
 ): readonly Mark[] {
@@ -38,7 +42,14 @@ export function leafMarks(
     }
   }
   const boxes = tone === 'pale' ? [] : leaves.map(({ leaf: { box }, by }) => boxLine(inInches(box, by, grid), 'unit'));
-  return [...areasOf(cloth, tone, 'patch'), ...boxes];
+  const named =
+    tone === 'pale'
+      ? []
+      : leaves.flatMap(({ leaf, by }) => {
+          const text = letters[leaf.unit];
+          return text === undefined ? [] : [letter(text, middleOf(inInches(leaf.box, by, grid)))];
+        });
+  return [...areasOf(cloth, tone, 'patch'), ...boxes, ...named];
 }
 
 /** A box of the tree in the figure's inches. */
@@ -59,7 +70,9 @@ export function apartFigure(
   arrows: (path: string) => boolean,
   alt: string,
 ): Figure {
-  const gap = Math.max(part.box.width, part.box.height) * GAP;
+  const { drawing } = block.piecing;
+  const least = Math.max(drawing.width, drawing.height) * LEAST_GAP;
+  const gap = Math.max(Math.max(part.box.width, part.box.height) * GAP, least);
   const pulled = pullApart(part, { gap: (at) => (apart(at) ? gap : 0), pressing: block.pressing }, path);
   const seams: readonly SeamSpot[] = pulled.seams.filter((seam) => arrows(seam.path));
   const marks = leafMarks(block, pulled.leaves, 'full');

@@ -14,7 +14,7 @@ export function mixed(colour: Hex, other: Hex, share: number): Hex {
 }
 
 /** How light a colour looks, 0 to 1: relative luminance (IEC 61966-2-1 curve, Rec. 709 weights) taken to a third root. */
-export function lightness(colour: Hex): number {
+function lightness(colour: Hex): number {
   const [r, g, b] = channels(colour).map((channel) => {
     const c = channel / 255;
     return c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;

@@ -1,7 +1,7 @@
 import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Figure, Mark } from './figure.ts';
-import { boxLine, boxOutline, framed, letter, line } from './marks.ts';
+import { boxLine, boxOutline, framed, letter, line, plainArea } from './marks.ts';
 import { measuredLine } from './measured.ts';
 
 /** A strip across the width and the pieces cut from it, left to right: what a cutting plan has. */
@@ -33,12 +33,13 @@ export function cuttingFigure(fabric: string, width: Inches, strips: readonly St
   return framed(marks, `How the cloth is cut: ${kinds} across ${inchesText(width)}.`, {
     top: gap,
     left: gap * 3.6,
-    right: gap * 3,
+    right: gap * 4.2,
   });
 }
 
 function stripMarks(fabric: string, width: Inches, strip: StripToCut, y: Inches, gap: Inches): readonly Mark[] {
-  const marks: Mark[] = [boxLine({ x: 0, y, width, height: strip.height }, 'cut')];
+  const whole = { x: 0, y, width, height: strip.height };
+  const marks: Mark[] = [plainArea([boxOutline(whole)], null, 'full', 'none')];
   let x = 0;
   for (const { letter: name, width: across, height: down, count } of strip.pieces) {
     const boxes = Array.from({ length: count }, (_, i) => ({ x: x + i * across, y, width: across, height: down }));
@@ -47,6 +48,7 @@ function stripMarks(fabric: string, width: Inches, strip: StripToCut, y: Inches,
     marks.push(...namesOf(name, boxes, gap));
     x += count * across;
   }
+  marks.push(boxLine(whole, 'cut'));
   marks.push(letter(inchesText(strip.height), { x: -gap * 0.4, y: y + strip.height / 2 }, 'measure', 'end'));
   marks.push(letter(`× ${strip.times}`, { x: width + gap * 0.4, y: y + strip.height / 2 }, 'measure', 'start'));
   return marks;

@@ -2,7 +2,7 @@ import { type Hex, hatchColour } from './colour.ts';
 import type { Area, Hatch, Ink } from './figure.ts';
 import { coverage, type Paint } from './weights.ts';
 
-/** A paint as mixed for one shape: `wash` (0 to 1) is how much of the bare sheet shows through. */
+/** A paint as mixed for one shape: `wash` (0 to 1) is how much bare cloth shows through. */
 export interface Tint {
   readonly of: Paint | Hex;
   readonly wash: number;
@@ -17,15 +17,15 @@ export interface Filling {
 /** 'colour': flat cloth colours. 'hatched': colours with a hatch of the same hue. 'plain': black and white, hatches only. */
 export type Manner = 'colour' | 'hatched' | 'plain';
 
-/** How much sheet shows through each tone. */
+/** How much bare cloth shows through each tone. */
 const WASH = { full: 0, pale: 0.7, wrong: 0.55 } as const;
 const WASH_OF_HATCH = { full: 0, pale: 0.6, wrong: 1 } as const;
 const WASH_OF_SOLID = { full: 0, pale: 0.75, wrong: 1 } as const;
 
-const BARE: Filling = { flat: { of: 'sheet', wash: 0 }, hatch: null };
+const BARE: Filling = { flat: { of: 'bare', wash: 0 }, hatch: null };
 
 /** A fabric that no ink is given for: a quiet tone rather than a guess. */
-const UNKNOWN: Tint = { of: 'walnut', wash: 0.75 };
+const UNKNOWN: Tint = { of: 'thread', wash: 0.75 };
 
 /**
  * The wrong side of cloth is a flat tint of the right side without its hatch, in black and white a light grey.
@@ -53,10 +53,10 @@ function colourFilling(ink: Ink, tone: Area['tone'], manner: Manner): Filling {
 }
 
 function plainFilling(ink: Ink, tone: Area['tone'], tiny: boolean): Filling {
-  if (tone === 'wrong') return { flat: { of: 'ink', wash: 0.88 }, hatch: null };
-  if (ink.hatch.kind === 'solid') return { flat: { of: 'ink', wash: WASH_OF_SOLID[tone] }, hatch: null };
-  if (tiny) return { flat: { of: 'ink', wash: 1 - coverage(ink.hatch) * (1 - WASH_OF_HATCH[tone]) }, hatch: null };
-  const bare = { of: 'sheet', wash: 0 } as const;
+  if (tone === 'wrong') return { flat: { of: 'thread', wash: 0.88 }, hatch: null };
+  if (ink.hatch.kind === 'solid') return { flat: { of: 'thread', wash: WASH_OF_SOLID[tone] }, hatch: null };
+  if (tiny) return { flat: { of: 'thread', wash: 1 - coverage(ink.hatch) * (1 - WASH_OF_HATCH[tone]) }, hatch: null };
+  const bare = { of: 'bare', wash: 0 } as const;
   if (ink.hatch.kind === 'none') return { flat: bare, hatch: null };
-  return { flat: bare, hatch: { pattern: ink.hatch, tint: { of: 'ink', wash: WASH_OF_HATCH[tone] } } };
+  return { flat: bare, hatch: { pattern: ink.hatch, tint: { of: 'thread', wash: WASH_OF_HATCH[tone] } } };
 }

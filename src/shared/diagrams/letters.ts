@@ -10,7 +10,7 @@ const NARROW = /[ ,.:·'’″′|ilI1]/;
 const WIDE = /[MWmw×—]/;
 
 /** How wide a letter's text comes out, in points, nearly. */
-export function textWidth(text: string, size: number): number {
+function textWidth(text: string, size: number): number {
   return [...text].reduce((width, glyph) => width + size * glyphWidth(glyph), 0);
 }
 

@@ -13,12 +13,28 @@ export function sheetSize(figure: Figure, pointsPerInch: number): { readonly wid
 
 /** What a printer's named paints are. Without colour they are pure black and greys, so that thin lines stay whole. */
 export const PRINTED: Readonly<Record<'colour' | 'plain', Readonly<Record<Paint, Hex>>>> = {
-  colour: { ink: '#1e2330', walnut: '#5a4a3c', madder: '#9e3b3f', sheet: '#ffffff' },
-  plain: { ink: '#000000', walnut: '#444444', madder: '#000000', sheet: '#ffffff' },
+  colour: {
+    ink: '#1e2330',
+    walnut: '#5a4a3c',
+    madder: '#9e3b3f',
+    sheet: '#ffffff',
+    edge: '#1e2330',
+    thread: '#1e2330',
+    bare: '#ffffff',
+  },
+  plain: {
+    ink: '#000000',
+    walnut: '#444444',
+    madder: '#000000',
+    sheet: '#ffffff',
+    edge: '#000000',
+    thread: '#000000',
+    bare: '#ffffff',
+  },
 };
 
 /** A tint as one flat printed colour. */
 export function printed({ of, wash }: Tint, paints: Readonly<Record<Paint, Hex>>): Hex {
   const colour = of in paints ? paints[of as Paint] : of;
-  return mixed(colour, paints.sheet, wash);
+  return mixed(colour, paints.bare, wash);
 }

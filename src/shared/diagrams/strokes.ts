@@ -1,7 +1,8 @@
-import { type AreaSettings, areaStrokes, hatchScale } from './areaStrokes.ts';
+import { type AreaSettings, areaStrokes } from './areaStrokes.ts';
 import { arrowShape } from './arrow.ts';
 import type { Area, Arrow, Figure, Letter, Line, Mark } from './figure.ts';
 import type { Tint } from './fill.ts';
+import { finenessOf } from './fineness.ts';
 import { letterShape } from './letters.ts';
 import { pathOf, pathOfAll } from './path.ts';
 import type { Drawn, DrawnLine, Lettered, Settings, Stroke } from './stroke.ts';
@@ -10,7 +11,7 @@ import { ARROWS, LETTERS, LINES, RIM } from './weights.ts';
 /** Everything a pen has to draw for a figure, bottom first. Like marks that follow one another become one path. */
 export function strokesOf(figure: Figure, settings: Settings): readonly Stroke[] {
   const inks = new Map(settings.inks.map((ink) => [ink.fabric, ink]));
-  const forAreas = { ...settings, inkOf: inks, hatchScale: hatchScale(figure, settings.pointsPerInch) };
+  const forAreas = { ...settings, inkOf: inks, fineness: finenessOf(figure, settings.pointsPerInch) };
   return runsOf(figure.marks).flatMap((run) => strokesOfRun(run, forAreas));
 }
 
@@ -19,7 +20,7 @@ function strokesOfRun(run: Run, settings: AreaSettings): readonly Stroke[] {
     case 'area':
       return run.marks.flatMap((area) => areaStrokes(area, settings));
     case 'line':
-      return [lineStroke(run.marks, settings.pointsPerInch)];
+      return [lineStroke(run.marks, settings)];
     case 'arrow':
       return arrowStrokes(run.marks, settings.pointsPerInch);
     case 'letter':
@@ -49,10 +50,12 @@ function runsOf(marks: readonly Mark[]): readonly Run[] {
   return runs as Run[];
 }
 
-function lineStroke(lines: readonly Line[], pointsPerInch: number): Drawn {
-  const { paint, ...line } = LINES[(lines[0] as Line).pen];
+function lineStroke(lines: readonly Line[], { pointsPerInch, fineness }: AreaSettings): Drawn {
+  const { pen } = lines[0] as Line;
+  const { paint, ...line } = LINES[pen];
+  const weight = line.weight * (pen === 'patch' || pen === 'unit' ? fineness.edges : 1);
   const path = lines.map(({ points }) => pathOf(points, pointsPerInch, false)).join('');
-  return { kind: 'path', path, fill: null, line: { ...line, tint: { of: paint, wash: 0 } } };
+  return { kind: 'path', path, fill: null, line: { ...line, weight, tint: { of: paint, wash: 0 } } };
 }
 
 const INK: Tint = { of: 'ink', wash: 0 };

@@ -17,4 +17,4 @@ export function turnMark(box: Box, turn: Turn, sides: boolean): readonly Mark[] 
 }
 
 /** How far an arrow reaches from the middle, as a share of the block. */
-const REACH = 0.26;
+const REACH = 0.21;

@@ -17,7 +17,7 @@ export interface UnitFigureOptions {
 }
 
 /** The names of units in a sentence. */
-export const UNIT_NAMES: Readonly<Record<Unit['kind'], string>> = {
+const UNIT_NAMES: Readonly<Record<Unit['kind'], string>> = {
   plain: 'A plain piece',
   log: 'A log',
   hst: 'A half-square triangle unit',

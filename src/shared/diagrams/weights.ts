@@ -3,8 +3,12 @@ import type { Arrow, Hatch, Letter, LinePen } from './figure.ts';
 /** 1 in = 72 pt (the PDF point, ISO 32000-1, 8.3.2.3). */
 export const POINTS_PER_INCH = 72;
 
-/** The named paints of the house; each pen knows what they are on its sheet. */
-export type Paint = 'ink' | 'walnut' | 'madder' | 'sheet';
+/**
+ * The named paints of the house; each pen knows what they are on its sheet. Cloth stays what it is on a dark screen too, so
+ * what lies on it has paints of its own: 'edge' outlines it, 'thread' is drawn on it, 'bare' is undyed cloth and what shows
+ * through a wash. 'ink', 'walnut' and 'sheet' are for what stands on the sheet beside it.
+ */
+export type Paint = 'ink' | 'walnut' | 'madder' | 'sheet' | 'edge' | 'thread' | 'bare';
 
 /** How a line is drawn, in points, whatever the scale of the figure. */
 export interface LineWeight {
@@ -19,11 +23,11 @@ export interface LineWeight {
 export const DOT = 0.01;
 
 export const LINES: Readonly<Record<LinePen, LineWeight>> = {
-  patch: { paint: 'ink', weight: 0.5, dash: null, round: false },
-  unit: { paint: 'ink', weight: 0.9, dash: null, round: false },
-  cut: { paint: 'ink', weight: 0.6, dash: [3.4, 2], round: false },
-  sew: { paint: 'ink', weight: 1, dash: [DOT, 2.1], round: true },
-  marked: { paint: 'walnut', weight: 0.4, dash: null, round: false },
+  patch: { paint: 'edge', weight: 0.5, dash: null, round: false },
+  unit: { paint: 'edge', weight: 0.9, dash: null, round: false },
+  cut: { paint: 'thread', weight: 0.6, dash: [3.4, 2], round: false },
+  sew: { paint: 'thread', weight: 1, dash: [DOT, 2.1], round: true },
+  marked: { paint: 'thread', weight: 0.4, dash: null, round: false },
   measure: { paint: 'walnut', weight: 0.4, dash: null, round: false },
   misfit: { paint: 'madder', weight: 1.8, dash: null, round: false },
 };

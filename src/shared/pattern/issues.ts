@@ -14,10 +14,13 @@ export function pathText(path: readonly PropertyKey[]): string {
   }, '');
 }
 
-/** What a schema has against a document, each as a sentence with its place. Never empty for a failed check. */
-export function schemaFindings(issues: readonly Issue[]): readonly Finding[] {
+/**
+ * What a schema has against a document, each as a sentence with its place. Never empty for a failed check.
+ * @param at where the document stands in its file
+ */
+export function schemaFindings(issues: readonly Issue[], at: readonly PropertyKey[] = []): readonly Finding[] {
   return issues.map(deepest).map((issue) => {
-    const path = pathText(issue.path);
+    const path = pathText([...at, ...issue.path]);
     return { level: 'stops', what: `${path === '' ? 'The file' : path} ${problem(issue)}.`, where: { path } };
   });
 }

@@ -2,7 +2,8 @@ import { type ParseError, parse as parseJson } from 'jsonc-parser';
 import type { z } from 'zod';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import { RECIPE_FORMAT, type Recipe, recipeSchema } from '../recipe/schema.ts';
-import { schemaFindings } from './issues.ts';
+import { DEEPEST, firstTooDeep } from './depth.ts';
+import { pathText, schemaFindings } from './issues.ts';
 import { migrate, migrations } from './migrations/index.ts';
 import type { Loose, Migration } from './migrations/migration.ts';
 import { gatherRecipes, type Surroundings } from './recipes.ts';
@@ -55,6 +56,24 @@ export function readRecipeText(text: string): Reading<Recipe> {
   return readText(text, RECIPE);
 }
 
+/** The recipes from the text of a file that holds one recipe or a list of them, or what is wrong with it and where. */
+export function readRecipesText(text: string): Reading<readonly Recipe[]> {
+  const parsed = parse(text);
+  if (!parsed.ok) return wrong(parsed.findings);
+  if (!Array.isArray(parsed.value)) {
+    const one = readValue(parsed.value, RECIPE);
+    return one.ok ? accept([one.value]) : one;
+  }
+  const read = parsed.value.map((value: unknown, index) => readValue(value, RECIPE, [index]));
+  const refused = read.filter((one) => !one.ok);
+  if (refused.length > 0)
+    return wrong(
+      refused.flatMap(({ findings }) => findings),
+      refused.some(({ newer }) => newer),
+    );
+  return accept(read.flatMap((one) => (one.ok ? [one.value] : [])));
+}
+
 /** Which kind of document a text says it is; null when it is no JSON or says nothing we know. */
 export function kindOfText(text: string): 'pattern' | 'recipe' | null {
   const parsed = parse(text);
@@ -65,11 +84,19 @@ export function kindOfText(text: string): 'pattern' | 'recipe' | null {
 
 function readText<Schema extends z.ZodType>(text: string, kind: Kind<Schema>): Reading<z.output<Schema>> {
   const parsed = parse(text);
-  if (!parsed.ok) return wrong(parsed.findings);
-  const opened = open(parsed.value, kind);
+  return parsed.ok ? readValue(parsed.value, kind) : wrong(parsed.findings);
+}
+
+/** @param at where the value stands in its file */
+function readValue<Schema extends z.ZodType>(
+  value: unknown,
+  kind: Kind<Schema>,
+  at: readonly number[] = [],
+): Reading<z.output<Schema>> {
+  const opened = open(value, kind, at);
   if (!opened.ok) return opened;
   const checked = kind.schema.safeParse(migrate(opened.value, kind.steps, kind.newest), { reportInput: true });
-  return checked.success ? accept(checked.data) : wrong(schemaFindings(checked.error.issues));
+  return checked.success ? accept(checked.data) : wrong(schemaFindings(checked.error.issues, at));
 }
 
 function wrong(findings: readonly Finding[], newer = false): Extract<Reading<never>, { ok: false }> {
@@ -83,6 +110,8 @@ function isRecord(value: unknown): value is Loose {
 function parse(text: string): Maybe<unknown> {
   // A byte order mark is how some editors begin a file; it says nothing.
   const bare = text.replace(/^\uFEFF/, '');
+  const deep = firstTooDeep(bare);
+  if (deep !== null) return { ok: false, findings: [stops(tooDeep(bare, deep), '')] };
   const errors: ParseError[] = [];
   const value: unknown = parseJson(bare, errors, { disallowComments: true, allowEmptyContent: false });
   const [first] = errors;
@@ -92,24 +121,34 @@ function parse(text: string): Maybe<unknown> {
 
 function notJson(text: string, offset: number): string {
   if (text.trim() === '') return 'The file is empty.';
-  const lines = text.slice(0, offset).split('\n');
-  return `This is not JSON: it stops making sense at line ${lines.length}, letter ${(lines.at(-1) ?? '').length + 1}.`;
+  return `This is not JSON: it stops making sense at ${spotText(text, offset)}.`;
 }
 
-function open<Schema extends z.ZodType>(value: unknown, kind: Kind<Schema>): Reading<Loose> {
-  if (!isRecord(value)) return wrong([stops(`This is not a ${kind.called}: it must be one entry in { }.`, '')]);
+function tooDeep(text: string, offset: number): string {
+  return `This is no file of ours: entries lie more than ${DEEPEST} deep in one another at ${spotText(text, offset)}.`;
+}
+
+function spotText(text: string, offset: number): string {
+  const lines = text.slice(0, offset).split('\n');
+  return `line ${lines.length}, letter ${(lines.at(-1) ?? '').length + 1}`;
+}
+
+function open<Schema extends z.ZodType>(value: unknown, kind: Kind<Schema>, at: readonly number[]): Reading<Loose> {
+  const place = (name: string) => pathText([...at, name]);
+  if (!isRecord(value))
+    return wrong([stops(`This is not a ${kind.called}: it must be one entry in { }.`, pathText(at))]);
   if (value.format !== kind.format) {
     const says = typeof value.format === 'string' ? `says it is “${value.format}”` : 'does not say what it is';
-    return wrong([stops(`This is not a ${kind.called}: it ${says}, not “${kind.format}”.`, 'format')]);
+    return wrong([stops(`This is not a ${kind.called}: it ${says}, not “${kind.format}”.`, place('format'))]);
   }
   const version = value.version;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return wrong([stops('The version must be a whole number from 1.', 'version')]);
+    return wrong([stops('The version must be a whole number from 1.', place('version'))]);
   }
   if (version <= kind.newest) return accept(value);
   const what = `This ${kind.called} was saved by a newer Piecewright (format ${version}; this one reads up to ${kind.newest}).`;
   return wrong(
-    [{ ...stops(what, 'version'), mend: 'Update Piecewright and open it again; the file is as it was.' }],
+    [{ ...stops(what, place('version')), mend: 'Update Piecewright and open it again; the file is as it was.' }],
     true,
   );
 }

@@ -47,3 +47,8 @@ export function childrenOf<Leaf extends AnyLeaf>(part: Part<Leaf>): readonly Par
   if (isLeaf<Leaf>(part)) return [];
   return part.kind === 'row' ? part.parts : [part.core, ...part.logs.map((log) => log.part)];
 }
+
+/** Whether a part is made by itself before it is sewn into the rest: a leaf is, and so is a recipe that stands in another. */
+export function isMadeByItself<Leaf extends AnyLeaf>(part: Part<Leaf>): boolean {
+  return isLeaf<Leaf>(part) || part.name !== undefined;
+}

@@ -1,10 +1,10 @@
-import type { Box, Point } from '../drawing/turn.ts';
+import { type Box, type Point, type Turn, UNTURNED } from '../drawing/turn.ts';
 import { longer, same } from '../measure/inches.ts';
 import type { Part, Ring, Rounds, Row } from '../piecing/piecing.ts';
 import { aboutRing, type RingArm } from '../piecing/ring.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
 import type { Side } from '../recipe/schema.ts';
-import { awayTo, type Edged, type SeamEnd } from './ends.ts';
+import { awayTo, type Edged, type SeamEnd, turnPress } from './ends.ts';
 import type { Press, PressedPart, PressingPlan } from './pressing.ts';
 
 /** A plan, and the whole as its neighbours will meet it. */
@@ -26,73 +26,101 @@ interface Tally {
  * away from the middle. Counts the points at which seams of two sides meet: nested when they lie to opposite sides,
  * stacked when they lie to the same side.
  * @param edgesOf how a leaf meets its neighbours
+ * @param lieOf how parts that are made by themselves lie; left out, everything is pressed where it stands
  */
-export function press<Leaf extends AnyLeaf>(root: Part<Leaf>, edgesOf: (leaf: Leaf) => Edged): Pressed {
-  const tally: Tally = { parts: [], nests: 0, stacks: 0, stacked: [] };
-  const edged = pressPart(root, '', 0, edgesOf, tally);
-  return { plan: tally, edged };
+export function press<Leaf extends AnyLeaf>(
+  root: Part<Leaf>,
+  edgesOf: (leaf: Leaf) => Edged,
+  lieOf?: LieOf<Leaf>,
+): Pressed {
+  const plan: Tally = { parts: [], nests: 0, stacks: 0, stacked: [] };
+  const edged = pressPart(
+    root,
+    { path: '', index: 0, lie: UNTURNED },
+    { edgesOf, tally: plan, ...(lieOf && { lieOf }) },
+  );
+  return { plan, edged };
 }
 
-type EdgesOf<Leaf> = (leaf: Leaf) => Edged;
+/**
+ * How a part that is made by itself lies, seen from the way its likes are made; null for a part that is not. Likes are
+ * pressed alike, whichever way they are turned into the block.
+ */
+export type LieOf<Leaf> = (part: Part<Leaf>) => Turn | null;
 
-function pressPart<Leaf extends AnyLeaf>(
-  part: Part<Leaf>,
-  path: string,
-  index: number,
-  edgesOf: EdgesOf<Leaf>,
-  tally: Tally,
-): Edged {
-  if (isLeaf<Leaf>(part)) return edgesOf(part);
-  if (part.kind === 'row') return pressRow(part, path, index, edgesOf, tally);
-  return part.kind === 'ring' ? pressRing(part, path, edgesOf, tally) : pressRounds(part, path, edgesOf, tally);
+interface Pressing<Leaf> {
+  readonly edgesOf: (leaf: Leaf) => Edged;
+  readonly lieOf?: LieOf<Leaf>;
+  readonly tally: Tally;
+}
+
+/** Where the pressing of a part begins: its path, its place among its siblings, and how what it belongs to lies. */
+interface Here {
+  readonly path: string;
+  readonly index: number;
+  readonly lie: Turn;
+}
+
+function pressPart<Leaf extends AnyLeaf>(part: Part<Leaf>, here: Here, pressing: Pressing<Leaf>): Edged {
+  if (isLeaf<Leaf>(part)) return pressing.edgesOf(part);
+  const own = pressing.lieOf?.(part) ?? null;
+  const from = own === null ? here : { path: here.path, index: 0, lie: own };
+  if (part.kind === 'row') return pressRow(part, from, pressing);
+  return part.kind === 'ring' ? pressRing(part, from, pressing) : pressRounds(part, from, pressing);
 }
 
 function below(path: string, child: number): string {
   return path === '' ? String(child) : `${path}.${child}`;
 }
 
-function pressRow<Leaf extends AnyLeaf>(
-  row: Row<Leaf>,
-  path: string,
-  index: number,
-  edgesOf: EdgesOf<Leaf>,
-  tally: Tally,
-): Edged {
-  const [one, other]: [Press, Press] = row.along === 'across' ? ['right', 'left'] : ['down', 'up'];
-  const way = index % 2 === 0 ? one : other;
-  tally.parts.push({ path, seams: row.parts.slice(1).map(() => way) });
+function pressRow<Leaf extends AnyLeaf>(row: Row<Leaf>, { path, index, lie }: Here, pressing: Pressing<Leaf>): Edged {
+  const { way, forwards } = wayOf(row.along, index, lie);
+  pressing.tally.parts.push({ path, seams: row.parts.slice(1).map(() => way) });
   const side: Side = row.along === 'across' ? 'right' : 'bottom';
-  const sewn = row.parts.map((part, i) => pressPart(part, below(path, i), i, edgesOf, tally));
+  const last = row.parts.length - 1;
+  const sewn = row.parts.map((part, i) =>
+    pressPart(part, { path: below(path, i), index: forwards ? i : last - i, lie }, pressing),
+  );
   return sewn.reduce((whole, part, i) => {
     const corner = seamStart((row.parts[i] as Part<Leaf>).box, side);
-    return join(whole, part, { side, way, corner }, tally);
+    return join(whole, part, { side, way, corner }, pressing.tally);
   });
 }
 
-function pressRounds<Leaf extends AnyLeaf>(
-  rounds: Rounds<Leaf>,
-  path: string,
-  edgesOf: EdgesOf<Leaf>,
-  tally: Tally,
-): Edged {
-  tally.parts.push({ path, seams: rounds.logs.map((log) => awayTo(log.side)) });
-  let whole = pressPart(rounds.core, below(path, 0), 0, edgesOf, tally);
+/** The way the seams of a row lie, and whether its parts are counted from the left or top as its likes' are. */
+function wayOf(
+  along: Row<never>['along'],
+  index: number,
+  lie: Turn,
+): { readonly way: Press; readonly forwards: boolean } {
+  const unturned = (along === 'across') === (lie.quarters % 2 === 0);
+  const first: Press = unturned ? 'right' : 'down';
+  const forth = turnPress(first, lie);
+  const back = turnPress(unturned ? 'left' : 'up', lie);
+  return { way: index % 2 === 0 ? forth : back, forwards: forth === 'right' || forth === 'down' };
+}
+
+function pressRounds<Leaf extends AnyLeaf>(rounds: Rounds<Leaf>, { path, lie }: Here, pressing: Pressing<Leaf>): Edged {
+  pressing.tally.parts.push({ path, seams: rounds.logs.map((log) => awayTo(log.side)) });
+  let whole = pressPart(rounds.core, { path: below(path, 0), index: 0, lie }, pressing);
   rounds.logs.forEach((log, i) => {
-    const strip = pressPart(log.part, below(path, i + 1), 0, edgesOf, tally);
+    const strip = pressPart(log.part, { path: below(path, i + 1), index: 0, lie }, pressing);
     const seam = { side: log.side, way: awayTo(log.side), corner: seamStart(log.part.box, log.side) };
-    whole = join(whole, strip, seam, tally);
+    whole = join(whole, strip, seam, pressing.tally);
   });
   return whole;
 }
 
 /** Every arm is pressed away from the core; its seam runs on beside the end of the arm before it. */
-function pressRing<Leaf extends AnyLeaf>(ring: Ring<Leaf>, path: string, edgesOf: EdgesOf<Leaf>, tally: Tally): Edged {
+function pressRing<Leaf extends AnyLeaf>(ring: Ring<Leaf>, { path, lie }: Here, pressing: Pressing<Leaf>): Edged {
+  const { tally } = pressing;
   tally.parts.push({ path, seams: ring.logs.map((log) => awayTo(log.side)) });
-  const core = pressPart(ring.core, below(path, 0), 0, edgesOf, tally);
-  const arms = aboutRing(ring, (part, i) => pressPart(part, below(path, i + 1), 0, edgesOf, tally));
+  const inner = (part: Part<Leaf>, i: number) => pressPart(part, { path: below(path, i), index: 0, lie }, pressing);
+  const core = inner(ring.core, 0);
+  const arms = aboutRing(ring, (part, i) => inner(part, i + 1));
   for (const { side, made, box, before } of arms) {
-    const inner = beside(core, before.made, before.side, awayTo(before.side));
-    meetAcross(inner, made, { side, way: awayTo(side), corner: seamStart(box, side) }, tally);
+    const sewnTo = beside(core, before.made, before.side, awayTo(before.side));
+    meetAcross(sewnTo, made, { side, way: awayTo(side), corner: seamStart(box, side) }, tally);
   }
   const outer = (side: Side) => {
     const { made, after } = arms.find((arm) => arm.side === side) as RingArm<Edged>;

@@ -2,8 +2,7 @@ import type { Finding } from '../measure/finding.ts';
 import type { BlockChoice, Pattern } from '../pattern/schema.ts';
 import { lower } from '../piecing/lower.ts';
 import type { RecipeBook } from '../piecing/lowering.ts';
-import { press } from '../pressing/press.ts';
-import { unitEdges } from '../pressing/unitEdges.ts';
+import { pressBlock } from '../pressing/pressBlock.ts';
 import type { Recipe } from '../recipe/schema.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
@@ -45,8 +44,8 @@ function workBlock(
   if (!lowered.ok) return { block: null, findings: lowered.findings };
   const piecing = lowered.value;
   const { fabricOf, findings } = fabricsFor(choice, recipe, pattern, path);
-  const { plan } = press(piecing.root, unitEdges(piecing.units));
-  return { block: { id: choice.id, name: choice.name, piecing, pressing: plan, fabricOf }, findings };
+  const { plan, edged } = pressBlock(piecing);
+  return { block: { id: choice.id, name: choice.name, piecing, pressing: plan, edged, fabricOf }, findings };
 }
 
 /** Each role to a fabric: the one chosen, else the fabric of the same id. A role without one borrows the first fabric. */

@@ -8,7 +8,6 @@ import { accept } from '../measure/finding.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { type Edged, turnEdged, unseamed } from '../pressing/ends.ts';
 import { press } from '../pressing/press.ts';
-import { unitEdges } from '../pressing/unitEdges.ts';
 import { layOut } from '../quilt/layOut.ts';
 import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
@@ -75,8 +74,7 @@ function fitSize(
 function pressQuilt(quilt: Quilt, used: readonly WorkedBlock[], sized: readonly SizedBlock[]): WorkedSize['pressing'] {
   const blocks = new Map(
     used.map((block, i) => {
-      const { edged } = press(block.piecing.root, unitEdges(block.piecing.units));
-      return [block.id, inInches(edged, (sized[i] as SizedBlock).grid)] as const;
+      return [block.id, inInches(block.edged, (sized[i] as SizedBlock).grid)] as const;
     }),
   );
   const turned = new Map<string, Edged>();

@@ -2,6 +2,7 @@ import type { Cloth } from '../cloth/cloth.ts';
 import type { Finding } from '../measure/finding.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Piecing } from '../piecing/piecing.ts';
+import type { Edged } from '../pressing/ends.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
@@ -23,6 +24,8 @@ export interface WorkedBlock {
   readonly name: string;
   readonly piecing: Piecing;
   readonly pressing: PressingPlan;
+  /** Where its seams meet its neighbours, in grid units. */
+  readonly edged: Edged;
   /** Each role of the recipe to the pattern's fabric. */
   readonly fabricOf: Readonly<Record<string, string>>;
 }

@@ -28,7 +28,7 @@ export function rights(desk: Desk): Section {
   return {
     id: 'rights',
     title: 'Thank you',
-    newPage: true,
+    newPage: false,
     blocks: [
       ...paragraphs(words.notes).map(body),
       ...(words.contact.trim() === ''

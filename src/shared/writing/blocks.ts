@@ -1,20 +1,20 @@
 import { blockFigure } from '../diagrams/blockFigure.ts';
 import { type BlockStep, blockStepFigures } from '../diagrams/blockSteps.ts';
 import { count } from '../measure/traced.ts';
-import type { UnitLeaf } from '../piecing/piecing.ts';
+import type { BlockPart, UnitLeaf } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import type { WorkedBlock } from '../workroom/workedOut.ts';
 import type { Block, Section, Step, Words } from './book.ts';
 import { type Desk, sizesWith } from './desk.ts';
 import { lettersOf } from './unitGroups.ts';
-import { listed, sizesWords } from './words.ts';
+import { field, listed, sizesWords } from './words.ts';
 
 /** Each block sewn together, with its pressing. */
 export function blocks(desk: Desk): Section {
   return {
     id: 'blocks',
     title: 'Sewing the blocks',
-    newPage: true,
+    newPage: false,
     blocks: desk.blocks.flatMap((block) => blockBlocks(desk, block)),
   };
 }
@@ -25,7 +25,7 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
   const grid = shown?.blocks.find(({ id }) => id === block.id)?.grid ?? 1;
   const { piecing, pressing, fabricOf } = block;
   const whole = blockFigure(piecing, grid, fabricOf, { units: true, name: `Block ${block.id}, ${block.name}` });
-  const steps = blockStepFigures(piecing, grid, fabricOf, pressing);
+  const steps = blockStepFigures(piecing, grid, fabricOf, pressing, plainLetters(desk, block));
   const unfinished = sizes
     .map((size) => size.blocks.find(({ id }) => id === block.id)?.unfinished)
     .filter((size) => size !== undefined);
@@ -51,18 +51,43 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
   return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number(told)];
 }
 
+/** The chart letters of pieces that are only cut, to be shown where they are sewn in. */
+function plainLetters(desk: Desk, block: WorkedBlock): Readonly<Record<string, string>> {
+  const plain = block.piecing.units.filter(({ kind }) => kind === 'plain');
+  return Object.fromEntries(plain.map(({ key }) => [key, lettersOf(desk, block.id, key).join(', ')]));
+}
+
 function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolean): Words {
-  const name = step.part.kind !== 'unit' && step.part.name !== undefined ? step.part.name.toLowerCase() : null;
   if (step.kind === 'logs') return logWords(desk, block, step);
-  if (step.kind === 'ring')
-    return [RING_WORDS, last ? ' The block is whole.' : name === null ? '' : ` That is one ${name}.`];
+  if (step.kind === 'ring') return [`${RING_WORDS} `, ...ending(step, last)];
+  const made = nameOf(step);
   if (step.kind === 'rows') {
-    const what = name === null ? 'Lay the units out' : `For each ${name}, lay its units out`;
+    const what = made === null ? 'Lay the units out' : `For each ${made}, lay its units out`;
     return [`${what} as shown and sew them into rows. Press the seams of each row the way its arrow points.`];
   }
-  const whole = last ? 'The block is whole.' : name === null ? '' : `That is one ${name}.`;
-  const plural = isRows(step) ? 'the rows' : 'the parts';
-  return [`Sew ${plural} together, matching the seams where they meet. Press as the arrows point. ${whole}`.trim()];
+  const { part } = step;
+  const parts = part.kind === 'row' ? part.parts : [];
+  // Rows were sewn in the step before; anything else is laid out here.
+  const pieces = parts.every((inner) => inner.kind === 'unit') ? piecesOf(desk, block, parts) : '';
+  const plain = made !== null && pieces !== '';
+  const what = isRows(step)
+    ? 'Sew the rows together'
+    : plain
+      ? `For each ${made} sew ${pieces} together`
+      : 'Sew the parts together';
+  const matching = plain ? '' : ', matching the seams where they meet';
+  const arrows = parts.length > 2 ? 'arrows point' : 'arrow points';
+  return [`${what}${matching}. Press as the ${arrows}. `, ...ending(step, last)];
+}
+
+function ending(step: BlockStep, last: boolean): Words {
+  if (nameOf(step) !== null) return ['Make ', field(count(step.times, 'for each block')), ' for each block.'];
+  return last ? ['The block is whole.'] : [];
+}
+
+/** The name of the recipe that is being made, when it is one that stands in the block. */
+function nameOf({ part, path }: BlockStep): string | null {
+  return path === '' || part.kind === 'unit' || part.name === undefined ? null : part.name.toLowerCase();
 }
 
 const RING_WORDS =
@@ -71,8 +96,16 @@ const RING_WORDS =
   'the middle.';
 
 /** Whether what is joined are rows made in the step before. */
-function isRows(step: BlockStep): boolean {
-  return step.part.kind === 'row' && step.part.parts.every((part) => part.kind === 'row');
+function isRows({ part }: BlockStep): boolean {
+  return part.kind === 'row' && part.parts.every((inner) => inner.kind === 'row' && inner.name === undefined);
+}
+
+/** The letters of plain pieces, when all of them are plain: "G and H". */
+function piecesOf(desk: Desk, block: WorkedBlock, parts: readonly BlockPart[]): string {
+  const units = new Map(block.piecing.units.map((unit) => [unit.key, unit]));
+  const keys = parts.flatMap((part) => (part.kind === 'unit' ? [part.unit] : []));
+  if (keys.some((key) => units.get(key)?.kind !== 'plain')) return '';
+  return listed([...new Set(keys.flatMap((key) => lettersOf(desk, block.id, key)))]);
 }
 
 function logWords(desk: Desk, block: WorkedBlock, step: BlockStep): Words {

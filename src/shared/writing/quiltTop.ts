@@ -14,7 +14,7 @@ export function quiltTop(desk: Desk): Section {
   return {
     id: 'quilt',
     title: 'Setting the blocks',
-    newPage: true,
+    newPage: false,
     blocks: [
       {
         kind: 'words',

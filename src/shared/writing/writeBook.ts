@@ -24,8 +24,8 @@ const SECTIONS: readonly ((desk: Desk) => Section)[] = [
   quiltTop,
   bordersSection,
   finishing,
-  colouring,
   rights,
+  colouring,
 ];
 
 /**

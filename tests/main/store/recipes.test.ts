@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../../src/main/store/store.ts';
 import { storeIn } from '../helpers/folder.ts';
@@ -68,5 +69,31 @@ describe('looking for a recipe', () => {
     store.recipes.remove('four');
     expect(found('shingle')).toEqual([]);
     expect(found('', 'stones')).toEqual([]);
+  });
+});
+
+describe('whatever is typed', () => {
+  it('is never taken for a query that cannot be read', () => {
+    const store = storeIn();
+    store.recipes.save(sampleRecipe(), false);
+    const typed = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 40 }),
+      fc.stringMatching(/^[a-z"'*():^+\-{}~ \0]{0,30}$/),
+      fc.constantFrom('NEAR(a b)', 'a AND', 'OR', 'NOT a', '"', '""', '*', '^a', 'name : a', '{name tags} : a', "';--"),
+    );
+    fc.assert(fc.property(typed, (words) => Array.isArray(store.recipes.find({ words }))));
+  });
+
+  it('finds a recipe by its own name, by the beginnings of its words, in any case', () => {
+    const store = storeIn();
+    // Without ß, whose capital is two letters.
+    const word = fc.stringMatching(/^[a-zäéîøœ0-9]{2,9}$/);
+    fc.assert(
+      fc.property(fc.array(word, { minLength: 1, maxLength: 4 }), (words) => {
+        store.recipes.save(sampleRecipe({ name: words.join(' ') }), false);
+        const typed = words.map((each) => each.slice(0, Math.ceil(each.length / 2)).toUpperCase()).join(' ');
+        return store.recipes.find({ words: typed }).length === 1;
+      }),
+    );
   });
 });

@@ -9,6 +9,9 @@ import { desktop, type FakeWindow, fakeElectron } from './fakeElectron.ts';
 
 const OWN = { url: 'piecewright://studio/index.html', parent: null };
 
+/** Waits as long as a busy machine may need. */
+const soon = (check: () => void) => vi.waitFor(check, { timeout: 10_000 });
+
 let home: string;
 let app: EventEmitter;
 let session: EventEmitter;
@@ -25,7 +28,7 @@ async function start({ words = [] as string[], locked = true } = {}): Promise<Fa
   session = electron.session.defaultSession;
   await import('../../../src/main/index.ts');
   desktop.begin();
-  if (locked) await vi.waitFor(() => expect(desktop.windows.length + desktop.exits.length).toBeGreaterThan(0));
+  if (locked) await soon(() => expect(desktop.windows.length + desktop.exits.length).toBeGreaterThan(0));
   return desktop.windows[0];
 }
 
@@ -51,7 +54,7 @@ beforeEach(() => {
 afterEach(async () => {
   if (desktop.exits.length > 0 || desktop.quits > 0) return;
   app.emit('will-quit', { preventDefault: () => {} });
-  await vi.waitFor(() => expect(desktop.exits).toEqual([0]));
+  await soon(() => expect(desktop.exits).toEqual([0]));
 });
 
 describe('the desktop window', () => {
@@ -188,7 +191,7 @@ describe('a file opened from the desktop', () => {
     const window = await start();
     const event = { preventDefault: vi.fn() };
     app.emit('open-file', event, pattern());
-    await vi.waitFor(() => expect(window?.sent).toHaveLength(1));
+    await soon(() => expect(window?.sent).toHaveLength(1));
     expect(event.preventDefault).toHaveBeenCalled();
     expect(window?.sent).toEqual([['opened', { kind: 'pattern', id: 'slack-water' }]]);
     expect((await kept()).map((card) => card.id)).toContain('slack-water');
@@ -204,7 +207,7 @@ describe('a file opened from the desktop', () => {
     const window = await start();
     const path = pattern();
     app.emit('second-instance', {}, ['electron', '.', 'slack.pattern.json'], join(path, '..'));
-    await vi.waitFor(() => expect(window?.sent).toHaveLength(1));
+    await soon(() => expect(window?.sent).toHaveLength(1));
     expect(window?.shown).toBe(1);
   });
 
@@ -218,7 +221,7 @@ describe('a file opened from the desktop', () => {
     desktop.chosen = [file('m.recipe.json', sampleRecipe()), pattern()];
     const lines = desktop.menu.flatMap((menu) => menu.submenu ?? []);
     lines.find((line) => line.label?.startsWith('Open'))?.click?.();
-    await vi.waitFor(() => expect(window?.sent).toHaveLength(2));
+    await soon(() => expect(window?.sent).toHaveLength(2));
     expect(window?.sent[0]).toEqual(['opened', { kind: 'recipe', id: 'mooring' }]);
   });
 
@@ -228,7 +231,7 @@ describe('a file opened from the desktop', () => {
   ])('is told of by its name, and nothing is kept, when it %s', async (_, name, text) => {
     const window = await start();
     app.emit('open-file', { preventDefault: () => {} }, file(name, text));
-    await vi.waitFor(() => expect(desktop.messages).toHaveLength(1));
+    await soon(() => expect(desktop.messages).toHaveLength(1));
     expect(desktop.messages[0]).toMatchObject({ message: expect.stringContaining(name) });
     expect(window?.sent).toEqual([]);
     expect(await kept()).toHaveLength(1);
@@ -254,7 +257,7 @@ describe('the desktop program', () => {
     const event = { preventDefault: vi.fn() };
     app.emit('will-quit', event);
     expect(event.preventDefault).toHaveBeenCalledOnce();
-    await vi.waitFor(() => expect(desktop.exits).toEqual([0]));
+    await soon(() => expect(desktop.exits).toEqual([0]));
     expect(await call('patterns', [])).toMatchObject({ refusal: { kind: 'not-found' } });
   });
 });

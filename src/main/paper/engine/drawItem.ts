@@ -29,9 +29,9 @@ export function drawItem(document: PdfDocument, item: Item, left: number, top: n
 }
 
 function drawText(document: PdfDocument, item: TextItem, left: number, top: number): void {
-  const text = item.text.trimEnd();
-  if (text === '') return;
-  writeText(document, item, text, left + item.x, top + item.y + baselineOf(item));
+  if (item.text.trim() === '') return;
+  // A space at a line's end stays: who copies or hears the text needs it between two lines.
+  writeText(document, item, item.text, left + item.x, top + item.y + baselineOf(item));
 }
 
 function drawRule(document: PdfDocument, item: RuleItem, left: number, top: number): void {

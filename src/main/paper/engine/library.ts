@@ -6,7 +6,8 @@ import type { FontFiles } from '../fonts.ts';
  * document writes the file. Where a page ends is decided here, in `flow/`: its own pages drop
  * whatever is taller than a page without a word, and part a heading from what it heads. pdfmake is pinned for this.
  */
-const require = createRequire(import.meta.url);
+// Not called “require”: what is built of this declares one of its own.
+const load = createRequire(import.meta.url);
 
 interface Module<T> {
   readonly default: T;
@@ -24,6 +25,7 @@ export interface FaceInDocument {
 
 /** An element of the document's structure, for those who read by ear. */
 export interface StructureElement {
+  readonly dictionary: { readonly data: Record<string, unknown> };
   add(child: StructureElement | (() => void)): StructureElement;
   end(): void;
 }
@@ -132,5 +134,5 @@ type LayoutBuilderClass = new (
   ): readonly { readonly items: readonly { readonly type: string; readonly item: MeasuredLine }[] }[];
 };
 
-export const PdfDocumentOf = (require('pdfmake/js/PDFDocument') as Module<PdfDocumentClass>).default;
-export const LayoutBuilder = (require('pdfmake/js/LayoutBuilder') as Module<LayoutBuilderClass>).default;
+export const PdfDocumentOf = (load('pdfmake/js/PDFDocument') as Module<PdfDocumentClass>).default;
+export const LayoutBuilder = (load('pdfmake/js/LayoutBuilder') as Module<LayoutBuilderClass>).default;

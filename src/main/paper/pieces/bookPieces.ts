@@ -13,21 +13,42 @@ import { heading, list, paragraph, sectionTitle } from './text.ts';
 export function sectionPieces(desk: Desk, section: Section): Piece[] {
   const covered = section.blocks.some((block) => block.kind === 'cover');
   const title = covered || section.title === '' ? [] : [sectionTitle(desk, section.title, section.newPage)];
-  const blocks = section.blocks.flatMap((block, index) => {
+  const together = sideBySide(section.blocks);
+  const blocks = together.flatMap((block, index) => {
     const pieces = blockPieces(desk, block);
-    return introduces(section.blocks, index) ? pieces.map((piece) => ({ ...piece, keepWithNext: true })) : pieces;
+    return introduces(together, index) ? pieces.map((piece) => ({ ...piece, keepWithNext: true })) : pieces;
   });
   return [...title, ...blocks];
 }
 
+type FiguresBlock = Extract<Block, { kind: 'figures' }>;
+type Together = Block | (FiguresBlock & { readonly large: true });
+
+/** Single figures that follow one another, such as the layout of each size, stand in rows, and large. */
+function sideBySide(blocks: readonly Block[]): Together[] {
+  const found: Together[] = [];
+  for (const block of blocks) {
+    const last = found.at(-1);
+    if (!isSingle(block)) found.push(block);
+    else if (last !== undefined && 'large' in last)
+      found[found.length - 1] = { ...last, figures: [...last.figures, ...block.figures] };
+    else found.push({ ...block, large: true });
+  }
+  return found;
+}
+
+function isSingle(block: Block): block is FiguresBlock {
+  return block.kind === 'figures' && !block.sameScale && block.figures.length === 1;
+}
+
 /** Words under a title or heading that lead up to a chart, steps or figures stay with them. */
-function introduces(blocks: readonly Block[], index: number): boolean {
+function introduces(blocks: readonly Together[], index: number): boolean {
   const [before, here, after] = [blocks[index - 1], blocks[index], blocks[index + 1]];
   const opens = before === undefined || before.kind === 'heading';
   return opens && here?.kind === 'words' && after !== undefined && after.kind !== 'words';
 }
 
-function blockPieces(desk: Desk, block: Block): Piece[] {
+function blockPieces(desk: Desk, block: Together): Piece[] {
   switch (block.kind) {
     case 'cover':
       return [cover(desk, block)];
@@ -42,7 +63,7 @@ function blockPieces(desk: Desk, block: Block): Piece[] {
     case 'steps':
       return steps(desk, block.steps, block.firstNumber);
     case 'figures':
-      return figureRows(desk, block.figures, block.sameScale);
+      return figureRows(desk, block.figures, block.sameScale, 'large' in block);
     case 'caution':
       return [caution(desk, block.title, block.items)];
     case 'whole-page-figure':

@@ -12,6 +12,7 @@ const TITLE_GAP = 6;
 /** The tone hangs over the columns so that the letters stand on the grid. */
 const OVERHANG = 6;
 const TONED = 3;
+const AFTER = 18;
 
 /** A chart across the full width: its head is repeated on every page it runs over, a row is never parted. */
 export function chart(desk: Desk, data: Chart): Piece[] {
@@ -27,9 +28,10 @@ export function chart(desk: Desk, data: Chart): Piece[] {
   data.rows.forEach((row, index) => {
     const again = group === null ? [head] : [head, group];
     if (row.group !== undefined) {
-      const first = data.rows[index - 1] === undefined;
-      pieces.push({ ...groupRow(desk, row, first, false), holder, again: [head], keepWithNext: true });
-      group = groupRow(desk, row, true, true);
+      const span = columns.length;
+      const said = groupRow(desk, row, { first: index === 0, goesOn: false, span });
+      pieces.push({ ...said, holder, again: [head], keepWithNext: true });
+      group = groupRow(desk, row, { first: true, goesOn: true, span });
       inGroup = 0;
       return;
     }
@@ -37,7 +39,7 @@ export function chart(desk: Desk, data: Chart): Piece[] {
     const keepWithNext = keptWithNext(data.rows, index, inGroup);
     pieces.push({ ...bodyRow(desk, columns, row, size, inGroup % TONED === 0), holder, again, keepWithNext });
   });
-  return pieces;
+  return pieces.map((piece, i) => (i === pieces.length - 1 ? { ...piece, after: AFTER } : piece));
 }
 
 /** The first row of a group stays with the second, the last but one with the last: no row stands alone. */

@@ -11,24 +11,33 @@ export interface Column {
   readonly align: Align;
 }
 
-const GAP = 14;
-const TIGHT_GAP = 8;
-/** Tried in turn until no word has to be broken. */
-const SIZES = [9.5, 9, 8.5, 8] as const;
+/** Letters and the gap between columns, points, tried in turn until no word has to be broken. */
+const SETTINGS = [
+  { size: 9.5, gap: 14 },
+  { size: 9.5, gap: 9 },
+  { size: 9, gap: 8 },
+  { size: 8.5, gap: 8 },
+  { size: 8, gap: 7 },
+] as const;
 const ALIGN: Readonly<Record<string, Align>> = { left: 'left', right: 'right', centre: 'center' };
 /** A head may take so many lines rather than widen its column; more when that spares the lines of the rows. */
 const HEAD_LINES = [2, 3, 5] as const;
 
-/** The widths of a chart's columns, and the size of its letters: the largest at which every word fits. */
+/**
+ * The widths of a chart's columns, and the size of its letters: the full size if no line has to be broken, or else no
+ * word; smaller only when words would not fit.
+ */
 export function columnsOf(desk: Desk, chart: Chart): { readonly columns: readonly Column[]; readonly size: number } {
-  for (const size of SIZES) {
-    const gap = size === SIZES[0] ? GAP : TIGHT_GAP;
-    const wants = wantsFor(desk, chart, size, desk.sheet.frameWidth - gap * (chart.columns.length - 1));
+  const tried = SETTINGS.map(({ size, gap }) => {
     const room = desk.sheet.frameWidth - gap * (chart.columns.length - 1);
-    const fits = sum(wants.map((want) => want.least)) <= room;
-    if (fits || size === SIZES.at(-1)) return { columns: placed(chart, sharedOut(chart, wants, room), gap), size };
-  }
-  throw new Error('A chart has no size to be set in');
+    return { size, gap, room, wants: wantsFor(desk, chart, size, room) };
+  });
+  const full = tried.filter(({ size }) => size === SETTINGS[0].size);
+  const unbroken = full.find(({ wants, room }) => sum(wants.map((want) => want.whole)) <= room);
+  const best =
+    unbroken ?? tried.find(({ wants, room }) => sum(wants.map((want) => want.least)) <= room) ?? tried.at(-1);
+  if (best === undefined) throw new Error('A chart has no size to be set in');
+  return { columns: placed(chart, sharedOut(chart, best.wants, best.room), best.gap), size: best.size };
 }
 
 /** How narrow a column can be with no word broken, and how wide it would be with no line broken. */

@@ -14,8 +14,18 @@ const INDENT = 21;
 const ABOVE = 9;
 const BELOW = 3;
 
+/** Where a group stands in its chart. */
+interface GroupPlace {
+  /** Right under the head. */
+  readonly first: boolean;
+  /** Said again at the top of a page. */
+  readonly goesOn: boolean;
+  /** Columns of the chart. */
+  readonly span: number;
+}
+
 /** A row that names the fabric below it, with a swatch of its colour and hatch; said again when a page breaks it. */
-export function groupRow(desk: Desk, row: ChartRow, first: boolean, goesOn: boolean): Piece {
+export function groupRow(desk: Desk, row: ChartRow, { first, goesOn, span }: GroupPlace): Piece {
   const swatch = row.group?.fabric === undefined ? null : swatchOf(desk, row.group.fabric);
   const indent = swatch === null ? 0 : INDENT;
   const named = row.cells.filter((cell) => cell.length > 0);
@@ -26,7 +36,7 @@ export function groupRow(desk: Desk, row: ChartRow, first: boolean, goesOn: bool
   const more = goesOn ? [{ text: `  ${LABELS.continued}`, style: { ...TYPE.caption } }] : [];
   const box = setRuns(desk, [...runs, ...more], desk.sheet.frameWidth - indent);
   const y = first ? 5 : ABOVE;
-  const words = movedContent({ tag: 'TH', scope: 'Row', items: box.items }, indent, y);
+  const words = movedContent({ tag: 'TH', scope: 'Row', span, items: box.items }, indent, y);
   const mark = swatch === null ? [] : [{ ...swatch, y: y + (TYPE.chartGroup.leading - swatch.height) / 2 }];
   const line: Content = { tag: 'TR', items: [], inside: [words] };
   return { height: y + box.height + BELOW, before: 0, content: [line], decor: mark };

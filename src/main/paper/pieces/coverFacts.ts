@@ -27,7 +27,7 @@ function sizeFacts(desk: Desk, sizes: readonly CoverSize[], width: number): Cont
   const column = Math.min(Math.max(0, ...names), width * NAME_SHARE);
   let y = label.height + UNDER_LABEL;
   const lines = sizes.map((size) => {
-    const name = setRuns(desk, [{ text: size.name, style: TYPE.chartGroup }], column);
+    const name = setRuns(desk, [{ text: `${size.name} `, style: TYPE.chartGroup }], column);
     const text = sizeText(size.width.value, size.height.value);
     const finished = setRuns(desk, [{ text, style: TYPE.chart, whole: true }], width - column - NAME_GAP);
     const beside = finished.items.map((item) => ({ ...item, x: item.x + column + NAME_GAP }));

@@ -7,14 +7,20 @@ import { columns } from '../sheet.ts';
 import { TYPE } from '../type.ts';
 import { movedContent, type Piece } from './piece.ts';
 
-const TALLEST = { same: 150, own: 190 };
+/** Points; two rows of large ones make a page. */
+const TALLEST = { same: 150, own: 190, large: 290 };
 
-/** Figures across the full width; a row is never parted. */
-export function figureRows(desk: Desk, figures: readonly CaptionedFigure[], sameScale: boolean): Piece[] {
+/** Figures across the full width; a row is never parted. Large ones are worth reading one by one. */
+export function figureRows(
+  desk: Desk,
+  figures: readonly CaptionedFigure[],
+  sameScale: boolean,
+  large = false,
+): Piece[] {
   const room = {
     width: desk.sheet.frameWidth,
     height: Number.POSITIVE_INFINITY,
-    each: sameScale ? TALLEST.same : TALLEST.own,
+    each: sameScale ? TALLEST.same : large ? TALLEST.large : TALLEST.own,
   };
   return setFigures(desk, figures, { room, sameScale }).map(({ content, height }, index) => ({
     height,

@@ -24,6 +24,8 @@ export interface Content {
   readonly inside?: readonly Content[];
   readonly alt?: string;
   readonly scope?: 'Column' | 'Row';
+  /** Columns of its table that it runs over, when more than one. */
+  readonly span?: number;
   /** The end of a part that was begun on the page before. */
   readonly goesOn?: boolean;
 }

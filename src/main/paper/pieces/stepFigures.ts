@@ -8,6 +8,8 @@ import { movedContent } from './piece.ts';
 const MOST_BESIDE = 3;
 const BESIDE = { height: 190, each: 112 };
 const BELOW = { height: 400, each: 140 };
+/** Figures of many patches are shown taller, points. */
+const DETAILED = { patches: 48, each: 170 };
 const BELOW_GAP = 10;
 /** A page's rest lower than this shows no figure; they go to the next page. */
 const LEAST_ROOM = 120;
@@ -25,7 +27,7 @@ export function stepFigures(desk: Desk, { figures }: Step): 'beside' | 'below' {
 /** The scale of each step's figures, points for an inch: the same for all whose own is near the smallest. */
 export function scalesOf(desk: Desk, steps: readonly Step[]): readonly (number | undefined)[] {
   const own = steps.map((step) =>
-    scaleFor(desk, step.figures, stepFigures(desk, step) === 'beside' ? beside(desk) : below(desk)),
+    scaleFor(desk, step.figures, stepFigures(desk, step) === 'beside' ? beside(desk, step) : below(desk, step)),
   );
   const smallest = Math.min(...own.map((scale) => scale ?? Number.POSITIVE_INFINITY));
   return own.map((scale) => (scale === null ? undefined : scale <= smallest * NEAR ? smallest : scale));
@@ -33,7 +35,7 @@ export function scalesOf(desk: Desk, steps: readonly Step[]): readonly (number |
 
 /** A step's figures in the right half, level with its words. */
 export function besideWords(desk: Desk, step: Step, most: number | undefined): FigureRow {
-  return stacked(setFigures(desk, step.figures, setting(beside(desk), most)), columnStart(desk.sheet, 3), 2);
+  return stacked(setFigures(desk, step.figures, setting(beside(desk, step), most)), columnStart(desk.sheet, 3), 2);
 }
 
 /** A step's figures across the full width under its words. */
@@ -41,15 +43,26 @@ export function belowWords(desk: Desk, step: Step, most: number | undefined, wor
   if (step.figures.length === 0) return { content: [], height: 0 };
   const rest = desk.sheet.frameHeight - wordsHeight - BELOW_GAP;
   const height = rest < LEAST_ROOM ? BELOW.height : Math.min(BELOW.height, rest);
-  return stacked(setFigures(desk, step.figures, setting({ ...below(desk), height }, most)), 0, wordsHeight + BELOW_GAP);
+  return stacked(
+    setFigures(desk, step.figures, setting({ ...below(desk, step), height }, most)),
+    0,
+    wordsHeight + BELOW_GAP,
+  );
 }
 
-function beside(desk: Desk): Room {
-  return { width: columns(desk.sheet, 3), ...BESIDE };
+function beside(desk: Desk, step: Step): Room {
+  return { width: columns(desk.sheet, 3), ...BESIDE, each: isDetailed(step) ? DETAILED.each : BESIDE.each };
 }
 
-function below(desk: Desk): Room {
-  return { width: desk.sheet.frameWidth, ...BELOW };
+function below(desk: Desk, step: Step): Room {
+  return { width: desk.sheet.frameWidth, ...BELOW, each: isDetailed(step) ? DETAILED.each : BELOW.each };
+}
+
+function isDetailed({ figures }: Step): boolean {
+  return figures.some(({ figure }) => {
+    const patches = figure.marks.map((mark) => (mark.kind === 'area' ? mark.outlines.length : 0));
+    return patches.reduce((sum, many) => sum + many, 0) > DETAILED.patches;
+  });
 }
 
 function setting(room: Room, most: number | undefined) {

@@ -10,7 +10,7 @@ import type { Paint } from '../../../shared/diagrams/weights.ts';
 /** A point of the weights' table on screen, pixels: letters of 7.5 pt come out at the screen's smallest type, 12. */
 export const PIXELS_PER_POINT = 1.6;
 
-export interface ScreenSettings {
+interface ScreenSettings {
   /** Pixels for one inch of cloth. */
   readonly pixelsPerInch: number;
   readonly inks: readonly Ink[];
@@ -90,13 +90,16 @@ const PAINTS: Readonly<Record<Paint, string>> = {
   walnut: 'var(--ink-quiet)',
   madder: 'var(--misfit)',
   sheet: 'var(--sheet)',
+  edge: 'var(--cloth-edge)',
+  thread: 'var(--cloth-thread)',
+  bare: 'var(--cloth-bare)',
 };
 
-/** A tint in the theme's own paints; what shows through is the theme's sheet. */
-export function themed({ of, wash }: Tint): string {
+/** A tint in the theme's own paints; what shows through is bare cloth. */
+function themed({ of, wash }: Tint): string {
   const colour = of in PAINTS ? PAINTS[of as Paint] : of;
   if (wash === 0) return colour;
-  return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, ${PAINTS.sheet})`;
+  return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, ${PAINTS.bare})`;
 }
 
 function pathAttributes({ path, fill, line, of }: Drawn): Attributes {

@@ -17,11 +17,12 @@ interface LatticePickerProps extends Picking {
 export function LatticePicker(props: LatticePickerProps) {
   const { lattice, width, height, label, picked } = props;
   const id = useId();
-  const { cursor, keyDown, setAnchor } = useKeys(props);
+  const { cursor, byKey, keyDown, pointerDown, setAnchor } = useKeys(props);
   const { drawn, handlers } = useDrawnBox(props, setAnchor);
-  const shown = hasCell(picked, cursor) ? picked : [...picked, cursor];
-  const rows = [...new Set(shown.map(({ row }) => row))].sort((a, b) => a - b);
   const cellId = (cell: Cell) => `${id}-${cell.column}-${cell.row}`;
+  // Only what is picked, and where the keys are, is there to be read: a large quilt has thousands of cells.
+  const rows = byRow(hasCell(picked, cursor) ? picked : [...picked, cursor]);
+  const chosen = new Set(picked.map(cellId));
 
   return (
     // biome-ignore lint/a11y/useSemanticElements: a table cannot lie over a picture with most of its cells left out
@@ -34,18 +35,30 @@ export function LatticePicker(props: LatticePickerProps) {
       aria-rowcount={rowsOf(lattice)}
       aria-colcount={columnsOf(lattice)}
       aria-activedescendant={cellId(cursor)}
+      data-keys={byKey || undefined}
       onKeyDown={keyDown}
+      onPointerDownCapture={pointerDown}
       {...handlers}
     >
-      {rows.map((row) => (
+      {rows.map(([row, cells]) => (
         // biome-ignore lint/a11y/useSemanticElements: as above
         // biome-ignore lint/a11y/useFocusableInteractive: the grid holds the focus for its cells
         <div key={row} role="row" aria-rowindex={row + 1} className={styles.row}>
-          {shown
-            .filter((cell) => cell.row === row)
-            .map((cell) => (
-              <LatticeCell key={cellId(cell)} id={cellId(cell)} cell={cell} cursor={cursor} {...props} />
-            ))}
+          {cells.map((cell) => (
+            // biome-ignore lint/a11y/useSemanticElements: as above
+            // biome-ignore lint/a11y/useFocusableInteractive: as above
+            <div
+              key={cellId(cell)}
+              id={cellId(cell)}
+              role="gridcell"
+              aria-selected={chosen.has(cellId(cell))}
+              aria-colindex={cell.column + 1}
+              aria-label={props.describe(cell)}
+              className={styles.cell}
+              data-cursor={sameCell(cell, cursor) || undefined}
+              style={percent(cellBox(lattice, cell), width, height)}
+            />
+          ))}
         </div>
       ))}
       {drawn !== null && <div className={styles.drawn} style={percent(drawn, width, height)} />}
@@ -53,28 +66,9 @@ export function LatticePicker(props: LatticePickerProps) {
   );
 }
 
-interface LatticeCellProps extends LatticePickerProps {
-  readonly id: string;
-  readonly cell: Cell;
-  readonly cursor: Cell;
-}
-
-function LatticeCell({ id, cell, cursor, lattice, width, height, picked, describe }: LatticeCellProps) {
-  const selected = hasCell(picked, cell);
-  return (
-    // biome-ignore lint/a11y/useSemanticElements: as above
-    // biome-ignore lint/a11y/useFocusableInteractive: the grid holds the focus for its cells
-    <div
-      id={id}
-      role="gridcell"
-      aria-selected={selected}
-      aria-colindex={cell.column + 1}
-      aria-label={describe(cell)}
-      className={styles.cell}
-      data-cursor={sameCell(cell, cursor) || undefined}
-      style={percent(cellBox(lattice, cell), width, height)}
-    />
-  );
+function byRow(cells: readonly Cell[]): readonly (readonly [number, readonly Cell[]])[] {
+  const rows = Map.groupBy(cells, ({ row }) => row);
+  return [...rows].sort(([a], [b]) => a - b);
 }
 
 function percent(box: Box, width: number, height: number) {

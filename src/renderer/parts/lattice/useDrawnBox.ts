@@ -1,6 +1,6 @@
 import { type PointerEvent, useRef, useState } from 'react';
 import type { Box, Point } from '../../../shared/drawing/turn.ts';
-import { type Cell, cellAt, cellsBetween, cellsWithin, type Lattice, sameCell, toggled } from './lattice.ts';
+import { type Cell, cellAt, cellsBetween, cellsWithin, toggled } from './lattice.ts';
 import type { Picking } from './picking.ts';
 
 /** Click, click with Shift or Ctrl, and a box drawn with the pointer. */
@@ -32,8 +32,7 @@ export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
         const start = from.current;
         if (start === null) return;
         const here = pointIn(event, width, height);
-        const small = cellAt(lattice, start) !== null && sameSpot(lattice, start, here);
-        setTo(small ? null : here);
+        if (to !== null || isFar(start, here, event.currentTarget.clientWidth / width)) setTo(here);
       },
       onPointerUp: (event: PointerEvent<HTMLElement>) => {
         const start = from.current;
@@ -44,13 +43,19 @@ export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
         if (to === null) return click(here, event);
         onPick(cellsWithin(lattice, start, here));
       },
+      onPointerCancel: () => {
+        from.current = null;
+        setTo(null);
+      },
     },
   };
 }
 
-function sameSpot(lattice: Lattice, a: Point, b: Point): boolean {
-  const [one, other] = [cellAt(lattice, a), cellAt(lattice, b)];
-  return one !== null && other !== null && sameCell(one, other);
+/** A hand that trembles is not drawing a box. */
+const STILL = 5;
+
+function isFar(a: Point, b: Point, pixelsPerUnit: number): boolean {
+  return Math.hypot(a.x - b.x, a.y - b.y) * pixelsPerUnit > STILL;
 }
 
 function pointIn(event: PointerEvent<HTMLElement>, width: number, height: number): Point {

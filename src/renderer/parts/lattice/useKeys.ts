@@ -6,10 +6,12 @@ import type { Picking } from './picking.ts';
 export function useKeys({ lattice, picked, onPick, onKey }: Picking) {
   const [anchor, setAnchor] = useState<Cell>({ column: 0, row: 0 });
   const [reached, setReached] = useState<Cell | null>(null);
+  const [byKey, setByKey] = useState(true);
   const last = { column: columnsOf(lattice) - 1, row: rowsOf(lattice) - 1 };
   const cursor = within(reached ?? picked.at(-1) ?? anchor, last);
 
   const keyDown = (event: KeyboardEvent) => {
+    setByKey(true);
     const did = press(event);
     if (!did) return;
     event.preventDefault();
@@ -45,5 +47,5 @@ export function useKeys({ lattice, picked, onPick, onKey }: Picking) {
     setAnchor(cell);
     setReached(cell);
   };
-  return { cursor, keyDown, setAnchor: begin };
+  return { cursor, byKey, keyDown, pointerDown: () => setByKey(false), setAnchor: begin };
 }

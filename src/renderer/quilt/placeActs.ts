@@ -2,8 +2,8 @@ import type { Turn } from '../../shared/drawing/turn.ts';
 import { placeBlocks, returnToMotif, turnBlocks } from '../../shared/pattern/edits/index.ts';
 import type { Cell } from '../parts/lattice/lattice.ts';
 import { turnOfKey } from '../parts/turning/turnWords.ts';
-import { useAct, useCurrentSize } from '../state/hooks.tsx';
-import { useScope } from './scope.tsx';
+import type { Studio } from '../state/studio.ts';
+import { quiltStore } from './quiltStore.ts';
 
 /** What can be done to blocks of the quilt, in every size or in this one. */
 export interface PlaceActs {
@@ -14,13 +14,11 @@ export interface PlaceActs {
   readonly onKey: (key: string) => boolean;
 }
 
-export function usePlaceActs(cells: readonly Cell[]): PlaceActs {
-  const act = useAct();
-  const current = useCurrentSize();
-  const { scope } = useScope();
-  const size = scope === 'one' ? (current?.size.id ?? null) : null;
-  const turn = (by: Turn) => act(turnBlocks, { cells, by, size });
-  const back = () => act(returnToMotif, { cells, size });
+/** The acts on these places. */
+export function placeActs(studio: Studio, cells: readonly Cell[]): PlaceActs {
+  const size = () => (quiltStore.getState().scope === 'one' ? studio.store.getState().size : null);
+  const turn = (by: Turn) => studio.act(turnBlocks, { cells, by, size: size() });
+  const back = () => studio.act(returnToMotif, { cells, size: size() });
   const onKey = (key: string): boolean => {
     if (cells.length === 0) return false;
     const by = turnOfKey(key);
@@ -29,5 +27,5 @@ export function usePlaceActs(cells: readonly Cell[]): PlaceActs {
     else return false;
     return true;
   };
-  return { turn, back, onKey, place: (block) => act(placeBlocks, { cells, block, size }) };
+  return { turn, back, onKey, place: (block) => studio.act(placeBlocks, { cells, block, size: size() }) };
 }

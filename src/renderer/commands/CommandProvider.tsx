@@ -1,16 +1,10 @@
-import { createContext, type ReactNode, useContext, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { useStudio } from '../state/hooks.tsx';
 import { singleKeysOn } from '../theme/appearance.ts';
 import { COMMANDS } from './all.ts';
 import type { Command } from './command.ts';
+import { CommandContext, type Registry } from './context.ts';
 import { commandFor, isSingleKey, isTyping, keysOf } from './keys.ts';
-
-interface Registry {
-  readonly all: readonly Command[];
-  readonly add: (commands: readonly Command[]) => () => void;
-}
-
-const CommandContext = createContext<Registry>({ all: COMMANDS, add: () => () => undefined });
 
 /** Knows every command of the frame and of the view that is shown, and runs them by their keys. */
 export function CommandProvider({ children }: { readonly children: ReactNode }) {
@@ -51,17 +45,4 @@ function useKeys(commands: readonly Command[]): void {
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
   }, [studio]);
-}
-
-/** All commands there are now: those of the view first. */
-export function useAllCommands(): readonly Command[] {
-  return useContext(CommandContext).all;
-}
-
-/** Adds a view's own commands while it is shown. Pass a list that stays the same between renders. */
-export function useCommands(commands: readonly Command[]): void {
-  const { add } = useContext(CommandContext);
-  const latest = useRef(add);
-  latest.current = add;
-  useEffect(() => latest.current(commands), [commands]);
 }

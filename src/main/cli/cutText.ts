@@ -1,0 +1,105 @@
+import type { BackingNeed, BindingNeed, Cloth, CuttingPlan, FabricNeed, PieceLine } from '../../shared/cloth/cloth.ts';
+import { inchesText, sizeText, yardsText } from '../../shared/measure/fraction.ts';
+import { explain, plain, type TracedSize } from '../../shared/measure/traced.ts';
+import type { Pattern } from '../../shared/pattern/schema.ts';
+import type { WorkedSize } from '../../shared/workroom/workedOut.ts';
+import { afterCutText, cutSizeText, stripPiecesText, usedFor } from './pieceWords.ts';
+import { type Row, tableText } from './table.ts';
+
+/** What one size takes, as text: its pieces, how each fabric is cut, binding, backing, batting. */
+export function cutText({ size, quilt, cloth }: WorkedSize, pattern: Pattern): string {
+  const title = `${size.name}, ${sizeOf(quilt.finished)} finished`;
+  return [
+    `${title}\n${'═'.repeat(title.length)}`,
+    '  Pieces to cut',
+    piecesTable(cloth, pattern),
+    '  Strips across the fabric, and what is cut from them',
+    cloth.needs.map((need) => needText(need, pattern)).join('\n\n'),
+    [bindingText(cloth.binding, pattern), backingText(cloth.backing, pattern), battingText(cloth)].join('\n\n'),
+  ].join('\n\n');
+}
+
+function sizeOf(size: TracedSize): string {
+  const { width, height } = plain(size);
+  return sizeText(width, height);
+}
+
+function nameOf(fabric: string, { fabrics }: Pattern): string {
+  return fabrics.find(({ id }) => id === fabric)?.name ?? fabric;
+}
+
+function piecesTable({ pieces }: Cloth, pattern: Pattern): string {
+  const fabrics = [...new Set(pieces.map(({ fabric }) => fabric))];
+  const order = (fabric: string) => pattern.fabrics.findIndex(({ id }) => id === fabric);
+  fabrics.sort((a, b) => order(a) - order(b));
+  const rows = fabrics.flatMap((fabric): Row[] => [
+    { group: nameOf(fabric, pattern) },
+    ...pieces.filter((line) => line.fabric === fabric).map(pieceRow),
+  ]);
+  return tableText(
+    [
+      { title: '', align: 'right' },
+      { title: 'Cut', align: 'right' },
+      { title: 'Size' },
+      { title: 'Then' },
+      { title: 'Spare', align: 'right' },
+      { title: 'For' },
+    ],
+    rows,
+    4,
+  );
+}
+
+function pieceRow(line: PieceLine): Row {
+  const spare = line.spare === 0 ? '' : String(line.spare);
+  return [line.letter, String(line.count.value), cutSizeText(line), afterCutText(line), spare, usedFor(line)];
+}
+
+function needText({ fabric, uses, plan, yards, least }: FabricNeed, pattern: Pattern): string {
+  const strips = plan.strips.map(
+    (strip): Row => [
+      String(strip.times),
+      strip.times === 1 ? 'strip' : 'strips',
+      inchesText(strip.height),
+      stripPiecesText(strip),
+    ],
+  );
+  const [many, words, tall, pieces] = ['right', 'left', 'right', 'left'] as const;
+  const columns = [many, words, tall, pieces].map((align) => ({ title: '', align }));
+  const lines = [
+    `    ${nameOf(fabric, pattern)}, for ${uses.join(', ')}: ${yardsText(yards.value)}`,
+    tableText(columns, strips, 6),
+    `      ${planText(plan, least)}`,
+    `      ${explain(yards)}`,
+  ];
+  return lines.join('\n');
+}
+
+/** "9 strips, 22⅞″ of 40″ cloth; fewer inches cannot do; 84 % of it is used." */
+function planText({ stripCount, length, width, bound, proven, used }: CuttingPlan, least: boolean): string {
+  const strips = `${stripCount} ${stripCount === 1 ? 'strip' : 'strips'}`;
+  const gap = length.value - bound;
+  const over = `${inchesText(gap)} (${((100 * gap) / bound).toFixed(1)} %) above the proven least`;
+  const proof = proven ? 'fewer inches cannot do' : least ? `${over}, which would buy the same` : over;
+  return `${strips}, ${inchesText(length.value)} of ${inchesText(width)} cloth; ${proof}; ${Math.round(100 * used)} % of it is used.`;
+}
+
+function bindingText({ fabric, stripWidth, strips, length, yards }: BindingNeed, pattern: Pattern): string {
+  return [
+    `    Binding, ${nameOf(fabric, pattern)}: ${strips.value} strips ${inchesText(stripWidth.value)} × WOF`,
+    ...[length, strips, yards].map((traced) => `      ${explain(traced)}`),
+  ].join('\n');
+}
+
+function backingText(
+  { fabric, width, height, panels, seams, panelLength, yards }: BackingNeed,
+  pattern: Pattern,
+): string {
+  const many = panels.value === 1 ? 'one panel' : `${panels.value} panels, seams running ${seams}`;
+  const words = `${yardsText(yards.value)} for ${sizeText(width.value, height.value)}, ${many}, each ${inchesText(panelLength.value)} long`;
+  return [`    Backing, ${nameOf(fabric, pattern)}: ${words}`, `      ${explain(yards)}`].join('\n');
+}
+
+function battingText({ batting }: Cloth): string {
+  return `    Batting: at least ${sizeOf(batting)}`;
+}

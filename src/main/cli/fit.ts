@@ -1,0 +1,92 @@
+import { sizeText } from '../../shared/measure/fraction.ts';
+import { plain, type TracedSize } from '../../shared/measure/traced.ts';
+import { workOut } from '../../shared/workroom/workOut.ts';
+import { EXIT } from './exit.ts';
+import { findingsText } from './findings.ts';
+import { fitFacts, type PatternFit, type SizeFit } from './fitFacts.ts';
+import { jsonText } from './json.ts';
+import { openPattern } from './open.ts';
+import type { Source } from './source.ts';
+import { letters, sizesPerTable, tableText } from './table.ts';
+import type { Terminal } from './terminal.ts';
+
+/** `piecewright fit FILE`: the sizes side by side, and everything that does not fit. */
+export function runFit(file: string, json: boolean, terminal: Terminal): number {
+  const { source, pattern } = openPattern(file);
+  const facts = fitFacts(workOut(pattern));
+  terminal.say(json ? jsonText({ file, ...facts }) : fitText(facts, source, terminal.width));
+  return facts.fits ? EXIT.fine : EXIT.findings;
+}
+
+/** What `fit` tells, as text. */
+export function fitText(facts: PatternFit, source: Source, width: number): string {
+  const findings = findingsText(facts.findings, source);
+  const parts = [
+    `${facts.title}, edition ${facts.edition}`,
+    ...sizeTables(facts.sizes, width),
+    ...(findings === '' ? [] : [findings]),
+    verdict(facts),
+  ];
+  return parts.join('\n\n');
+}
+
+/** One line that says the truth: "Fits in all 3 sizes." */
+export function verdict({ fits, sizes, unfit, findings }: PatternFit): string {
+  const all = sizes.length + unfit.filter((name) => !sizes.some((size) => size.name === name)).length;
+  const again = findings.some(({ level }) => level === 'look') ? ' Some things are worth another look.' : '';
+  if (fits) return `${all === 1 ? 'Fits.' : `Fits in all ${all} sizes.`}${again}`;
+  const fitting = all - unfit.length;
+  if (fitting === 0) return all === 1 ? 'Does not fit.' : 'Fits in none of its sizes.';
+  return `Fits in ${fitting} of ${all} sizes; not in ${unfit.join(', ')}.`;
+}
+
+function sizeTables(sizes: readonly SizeFit[], width: number): readonly string[] {
+  const rows = rowsOf(sizes);
+  const first = Math.max(...rows.map(([title]) => letters(title)));
+  const each = Math.max(...sizes.map(({ name }) => letters(name)), ...rows.flatMap(([, cells]) => cells.map(letters)));
+  return sizesPerTable(sizes, { first, each, width }).map(({ from, to }) =>
+    tableText(
+      [{ title: '' }, ...sizes.slice(from, to).map(({ name }) => ({ title: name }))],
+      rows.map(([title, cells]) => [title, ...cells.slice(from, to)]),
+    ),
+  );
+}
+
+type FactRow = readonly [title: string, cells: readonly string[]];
+
+function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
+  const row = (title: string, of: (size: SizeFit) => string): FactRow => [title, sizes.map(of)];
+  return [
+    row('Finished', ({ finished }) => tracedSizeText(finished)),
+    row('Unfinished top', ({ unfinished }) => tracedSizeText(unfinished)),
+    row('Blocks', ({ blocks }) => rowsText(blocks.down, blocks.across)),
+    row('Block, finished', ({ blocks }) => sizeText(blocks.finished.width, blocks.finished.height)),
+    ...borderRows(sizes),
+    row('Points to match', ({ points }) => points.toLocaleString('en')),
+    row('Seams that nest', ({ seams }) => seams.nest.toLocaleString('en')),
+    row('Seams that stack', ({ seams }) => seams.stack.toLocaleString('en')),
+    row('Fits', ({ fits }) => (fits ? 'yes' : 'no')),
+  ];
+}
+
+function rowsText(rows: number, across: number): string {
+  return `${rows} ${rows === 1 ? 'row' : 'rows'} of ${across}`;
+}
+
+function tracedSizeText(size: TracedSize): string {
+  const { width, height } = plain(size);
+  return sizeText(width, height);
+}
+
+function borderRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+  const titles = sizes.flatMap(({ borders }) => borders.map(({ name, strips }) => `${name}, ${strips}`));
+  return [...new Set(titles)].map((title) => [
+    `${title}, cut`,
+    sizes.map(({ borders }) => {
+      const own = borders.filter(({ name, strips }) => `${name}, ${strips}` === title);
+      return (
+        own.map(({ count, cut }) => `${count} of ${sizeText(cut.width.value, cut.length.value)}`).join(', ') || '–'
+      );
+    }),
+  ]);
+}

@@ -1,0 +1,96 @@
+import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
+import type { Finding } from '../../shared/measure/finding.ts';
+import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
+import type { StripLeaf } from '../../shared/quilt/quilt.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
+
+/** What `fit` tells of one size. */
+export interface SizeFit {
+  readonly id: string;
+  readonly name: string;
+  readonly fits: boolean;
+  readonly finished: TracedSize;
+  readonly unfinished: TracedSize;
+  readonly blocks: {
+    readonly across: number;
+    readonly down: number;
+    readonly finished: { readonly width: number; readonly height: number };
+  };
+  readonly borders: readonly BorderCut[];
+  /** Points at which seams meet. */
+  readonly points: number;
+  /** Of the points, those where the seams' allowances lie to opposite sides, and to the same side. */
+  readonly seams: { readonly nest: number; readonly stack: number };
+}
+
+/** Equal strips of one border. */
+export interface BorderCut {
+  readonly border: string;
+  readonly name: string;
+  readonly strips: BorderPair;
+  readonly count: number;
+  readonly cut: { readonly width: Traced; readonly length: Traced };
+}
+
+/** What `fit` tells of a pattern. */
+export interface PatternFit {
+  readonly title: string;
+  readonly edition: number;
+  readonly fits: boolean;
+  readonly sizes: readonly SizeFit[];
+  /** Names of the sizes that do not fit or cannot be laid out. */
+  readonly unfit: readonly string[];
+  readonly findings: readonly Finding[];
+}
+
+/** What is known of a pattern's fit, in every size. */
+export function fitFacts(worked: WorkedOut): PatternFit {
+  const { pattern, findings } = worked;
+  const sizes = worked.sizes.map((size) => sizeFit(size, worked));
+  const fitting = new Set(sizes.filter(({ fits }) => fits).map(({ name }) => name));
+  return {
+    title: pattern.title,
+    edition: pattern.edition.number,
+    fits: !findings.some(({ level }) => level === 'stops'),
+    sizes,
+    unfit: pattern.sizes.map(({ name }) => name).filter((name) => !fitting.has(name)),
+    findings,
+  };
+}
+
+function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): SizeFit {
+  const { size, quilt } = worked;
+  const stops = ({ level, where }: Finding) =>
+    level === 'stops' && (where.size === undefined || where.size === size.name);
+  return {
+    id: size.id,
+    name: size.name,
+    fits: !findings.some(stops),
+    finished: quilt.finished,
+    unfinished: quilt.unfinished,
+    blocks: { across: size.across, down: size.down, finished: quilt.block },
+    borders: pattern.borders.flatMap(({ id, name }) => borderCuts(id, name, quilt.strips)),
+    points: worked.points,
+    seams: seamsOf(worked, blocks),
+  };
+}
+
+function borderCuts(border: string, name: string, strips: readonly StripLeaf[]): readonly BorderCut[] {
+  const cuts = new Map<string, BorderCut>();
+  for (const strip of strips.filter((one) => one.border === border)) {
+    const pair = strip.side === 'left' || strip.side === 'right' ? 'sides' : 'ends';
+    const key = `${borderKey(border, pair)} ${strip.cutLength.value}`;
+    const count = (cuts.get(key)?.count ?? 0) + 1;
+    cuts.set(key, { border, name, strips: pair, count, cut: { width: strip.cutWidth, length: strip.cutLength } });
+  }
+  return [...cuts.values()];
+}
+
+/** In all blocks and between them. */
+function seamsOf({ quilt, pressing }: WorkedSize, blocks: WorkedOut['blocks']): SizeFit['seams'] {
+  const inBlocks = blocks.map(({ id, pressing: own }) => ({ times: quilt.counts[id] ?? 0, ...own }));
+  return {
+    nest: inBlocks.reduce((sum, { times, nests }) => sum + times * nests, pressing.nests),
+    stack: inBlocks.reduce((sum, { times, stacks }) => sum + times * stacks, pressing.stacks),
+  };
+}

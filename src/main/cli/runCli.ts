@@ -1,0 +1,137 @@
+import { Command, CommanderError, Option } from 'commander';
+import { knownRefusal } from '../refusal.ts';
+import { EXIT } from './exit.ts';
+import type { PublishWishes } from './publish.ts';
+import type { Terminal } from './terminal.ts';
+
+/**
+ * Runs one command line and answers its exit code. What goes wrong is told once, on the terminal's other stream, and
+ * nothing is written then.
+ * @param args the words after the program's name
+ */
+export async function runCli(args: readonly string[], terminal: Terminal): Promise<number> {
+  let code: number = EXIT.fine;
+  const program = commands(terminal, (ended) => {
+    code = ended;
+  });
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (error) {
+    return failed(error, terminal);
+  }
+}
+
+function failed(error: unknown, terminal: Terminal): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.badInput;
+  const refusal = knownRefusal(error);
+  if (refusal !== null) {
+    terminal.complain(refusal.words);
+    return EXIT.badInput;
+  }
+  terminal.complain(`Piecewright met something it did not expect; nothing of yours was changed.\n${traceOf(error)}`);
+  return EXIT.bug;
+}
+
+function traceOf(error: unknown): string {
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}
+
+type Ended = (code: number) => void;
+
+/** `--json`, which every command knows. */
+interface Wishes {
+  readonly json?: true;
+}
+
+function commands(terminal: Terminal, ended: Ended): Command {
+  const program = new Command('piecewright')
+    .description('Quilt patterns that fit, from files written by hand or saved by the studio.')
+    .exitOverride()
+    .showHelpAfterError('Ask for the commands with “piecewright --help”.')
+    .configureOutput({
+      writeOut: (text) => terminal.say(text.trimEnd()),
+      writeErr: (text) => terminal.complain(text.trimEnd()),
+      getOutHelpWidth: () => terminal.width,
+      getErrHelpWidth: () => terminal.width,
+    })
+    .addHelpText('after', '\nExit codes: 0 fine, 1 findings that stop publishing, 2 bad input or usage.');
+  addFit(program, terminal, ended);
+  addCut(program, terminal, ended);
+  addRecipe(program, terminal, ended);
+  addPublish(program, terminal, ended);
+  addDemo(program, terminal, ended);
+  return program;
+}
+
+function add(program: Command, name: string, description: string): Command {
+  return program.command(name).description(description).option('--json', 'the answer as JSON');
+}
+
+function addFit(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'fit', 'whether a pattern fits in every size, and what does not')
+    .argument('<file>', 'a .pattern.json')
+    .action(async (file: string, { json }: Wishes) => {
+      const { runFit } = await import('./fit.ts');
+      ended(runFit(file, json === true, terminal));
+    });
+}
+
+function addCut(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'cut', 'what is cut for every size, and the cloth it takes')
+    .argument('<file>', 'a .pattern.json')
+    .action(async (file: string, { json }: Wishes) => {
+      const { runCut } = await import('./cut.ts');
+      ended(runCut(file, json === true, terminal));
+    });
+}
+
+function addRecipe(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'recipe', 'the units, seams and cut sizes of block recipes')
+    .argument('<files...>', 'one or more .recipe.json; a file may hold a list of recipes')
+    .action(async (files: string[], { json }: Wishes) => {
+      const { runRecipe } = await import('./recipe.ts');
+      ended(runRecipe(files, json === true, terminal));
+    });
+}
+
+interface PublishOptions extends Wishes {
+  readonly out: string;
+  readonly paper?: 'letter' | 'a4';
+  readonly size?: string;
+  readonly plainInk?: true;
+  readonly draft?: true;
+}
+
+function addPublish(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'publish', 'the printed pattern as PDF, and its charts as CSV')
+    .argument('<file>', 'a .pattern.json')
+    .requiredOption('--out <folder>', 'where the files go; made if it is not there')
+    .addOption(new Option('--paper <paper>', 'one paper only').choices(['letter', 'a4']))
+    .option('--size <name>', 'an edition of one size only')
+    .option('--plain-ink', 'black and white, hatches instead of colours')
+    .option('--draft', 'even if it does not fit yet; every page says so')
+    .action(async (file: string, options: PublishOptions) => {
+      const { runPublish } = await import('./publish.ts');
+      ended(await runPublish(file, wishesOf(options), options.json === true, terminal));
+    });
+}
+
+function wishesOf({ out, paper, size, plainInk, draft }: PublishOptions): PublishWishes {
+  return {
+    out,
+    papers: paper === undefined ? ['letter', 'a4'] : [paper],
+    plainInk: plainInk === true,
+    draft: draft === true,
+    ...(size === undefined ? {} : { size }),
+  };
+}
+
+function addDemo(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'demo', 'the demo pattern’s PDFs, charts and findings')
+    .option('--out <folder>', 'where the files go', 'demo-output')
+    .action(async ({ out, json }: Wishes & { readonly out: string }) => {
+      const { runDemo } = await import('./demo.ts');
+      ended(await runDemo(out, json === true, terminal));
+    });
+}
