@@ -3,24 +3,29 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
-import { patternSchema } from '../src/shared/pattern/schema.ts';
-import { recipeSchema } from '../src/shared/recipe/schema.ts';
+import { PATTERN_FORMAT, patternSchema } from '../src/shared/pattern/schema.ts';
+import { RECIPE_FORMAT, recipeSchema } from '../src/shared/recipe/schema.ts';
 
 export const schemaFolder = resolve(import.meta.dirname, '../resources/schemas');
 
 /** Each schema file's name and its text, as it is written to disk. */
 export function schemaFiles(): ReadonlyMap<string, string> {
   return new Map([
-    ['pattern.schema.json', written('Piecewright pattern', 'A pattern in all its sizes.', patternSchema)],
-    ['recipe.schema.json', written('Piecewright recipe', 'A block recipe.', recipeSchema)],
+    ['pattern.schema.json', written('pattern', PATTERN_FORMAT, 'A quilt pattern in all its sizes.', patternSchema)],
+    ['recipe.schema.json', written('recipe', RECIPE_FORMAT, 'How one block is made.', recipeSchema)],
   ]);
 }
 
 /** What may stand in a file: defaults may be left out, so it is the schema of the input. */
-function written(title: string, description: string, schema: z.ZodType): string {
-  const { $schema, ...rest } = z.toJSONSchema(schema, { io: 'input' });
-  return `${JSON.stringify({ $schema, title, description, ...rest }, null, 2)}\n`;
+function written(kind: string, version: number, description: string, schema: z.ZodType): string {
+  const { $schema, properties, ...rest } = z.toJSONSchema(schema, { io: 'input' });
+  const named = { $schema, $id: `urn:piecewright:${kind}:${version}`, title: `Piecewright ${kind}`, description };
+  const text = JSON.stringify({ ...named, ...rest, properties: { $schema: OWN_SCHEMA, ...properties } }, null, 2);
+  return `${text}\n`;
 }
+
+/** A file may say which schema an editor is to hold it against. */
+const OWN_SCHEMA = { description: 'Where the schema of this file lies, for text editors.', type: 'string' };
 
 if (import.meta.main) {
   mkdirSync(schemaFolder, { recursive: true });

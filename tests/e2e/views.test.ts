@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
 import { launchBrowser } from '../helpers/browser.ts';
 import { describeWithTool } from '../helpers/tools.ts';
 import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
@@ -26,6 +26,9 @@ async function trouble(page: Page): Promise<readonly string[]> {
 async function undo(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Undo: / }).click();
 }
+
+// A browser on a machine with two busy cores takes its time.
+vi.setConfig({ testTimeout: 90_000 });
 
 describeWithTool('chromium', 'the views of a pattern', () => {
   let window: Awaited<ReturnType<typeof buildWindow>>;

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { launchBrowser } from '../helpers/browser.ts';
 import { describeWithTool } from '../helpers/tools.ts';
 import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
@@ -15,6 +15,9 @@ const AFTER = '36″ × 54″';
 async function coverSays(page: Page, words: string): Promise<void> {
   await page.locator('#view p').filter({ hasText: words }).first().waitFor({ state: 'attached' });
 }
+
+// A browser on a machine with two busy cores takes its time.
+vi.setConfig({ testTimeout: 90_000 });
 
 describeWithTool('chromium', 'the whole job, in one sitting', () => {
   let window: Awaited<ReturnType<typeof buildWindow>>;

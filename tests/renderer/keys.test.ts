@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { describe, expect, it } from 'vitest';
 import { COMMANDS } from '../../src/renderer/commands/all.ts';
-import { commandFor, isSingleKey, keysOf, keysText } from '../../src/renderer/commands/keys.ts';
+import { belongTo, commandFor, isSingleKey, keysOf, keysText } from '../../src/renderer/commands/keys.ts';
 
 const pressed = (key: string, held: Partial<KeyboardEvent> = {}) => ({
   key,
@@ -10,6 +10,32 @@ const pressed = (key: string, held: Partial<KeyboardEvent> = {}) => ({
   altKey: false,
   shiftKey: false,
   ...held,
+});
+
+function inPage(html: string): Element {
+  document.body.innerHTML = html;
+  return document.body.querySelector('[data-here]') as Element;
+}
+
+describe('keys belong', () => {
+  it('to a field, as long as something is typed that is not in the pattern yet', () => {
+    const field = inPage('<input data-here>');
+    expect(belongTo(field, '?')).toBe(true);
+    expect(belongTo(field, 'mod+z')).toBe(true);
+    expect(belongTo(field, 'mod+k')).toBe(false);
+    expect(belongTo(inPage('<input data-here data-settled="true">'), 'mod+z')).toBe(false);
+  });
+
+  it('to a list, when they may be the first letter of something in it', () => {
+    const option = inPage('<div role="listbox"><div role="option" data-here></div></div>');
+    expect(belongTo(option, 'a')).toBe(true);
+    expect(belongTo(option, '3')).toBe(false);
+    expect(belongTo(option, '?')).toBe(false);
+  });
+
+  it('to nobody else', () => {
+    expect(belongTo(inPage('<button data-here></button>'), 'a')).toBe(false);
+  });
 });
 
 describe('keys', () => {

@@ -11,7 +11,7 @@ export interface FontFiles {
 }
 
 /** The folder `resources/fonts`, looked for upwards from this file, so that sources and bundle find the same one. */
-export function fontFolder(): string {
+function fontFolder(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
   for (;;) {
     const fonts = join(folder, 'resources', 'fonts');
@@ -33,6 +33,7 @@ function family(folder: string, name: string): FontFiles {
 }
 
 /** The two families of the page. */
-export function pageFonts(folder = fontFolder()): Record<string, FontFiles> {
+export function pageFonts(): Record<string, FontFiles> {
+  const folder = fontFolder();
   return { 'Source Serif 4': family(folder, 'SourceSerif4'), 'Source Sans 3': family(folder, 'SourceSans3') };
 }

@@ -1,4 +1,4 @@
-import type { Block, Book, ChartRow, Step, Words } from '../../shared/writing/book.ts';
+import type { Block, Book, ChartRow, Section, Step, Words } from '../../shared/writing/book.ts';
 import { extent, type Item } from './engine/items.ts';
 import type { Content } from './pieces/piece.ts';
 import type { Sheet } from './sheet.ts';
@@ -46,7 +46,7 @@ function keepInside(item: Item, sheet: Sheet, y: number): void {
 export function assertWhole(book: Book, drawn: Drawn): void {
   const text = drawn.text();
   let from = 0;
-  for (const wanted of book.sections.flatMap((section) => section.blocks.flatMap(textsOf))) {
+  for (const wanted of book.sections.flatMap((section) => sectionTexts(book, section))) {
     const found = text.indexOf(bare(wanted), from);
     if (found < 0) throw new Error(`The PDF lacks a part of the book: “${wanted.replaceAll(PART, ' | ')}”`);
     from = found;
@@ -62,10 +62,16 @@ function bare(text: string): string {
     .replaceAll('\u0000', PART);
 }
 
-function textsOf(block: Block): string[] {
+/** A section with a cover has no title above it. */
+function sectionTexts(book: Book, section: Section): string[] {
+  const covered = section.blocks.some((block) => block.kind === 'cover');
+  return [covered ? '' : section.title, ...section.blocks.flatMap((block) => textsOf(book, block))];
+}
+
+function textsOf(book: Book, block: Block): string[] {
   switch (block.kind) {
     case 'cover':
-      return [...block.sizes.map((size) => size.name), ...block.skills];
+      return [book.title, ...block.sizes.map((size) => size.name), ...block.skills];
     case 'heading':
       return [block.text];
     case 'words':
@@ -75,9 +81,13 @@ function textsOf(block: Block): string[] {
     case 'caution':
       return [block.title, ...block.items.map(line)];
     case 'chart':
-      return block.chart.rows.flatMap(rowTexts);
+      return [
+        block.chart.title ?? '',
+        ...block.chart.columns.map(({ title }) => title),
+        ...block.chart.rows.flatMap(rowTexts),
+      ];
     case 'steps':
-      return block.steps.flatMap(stepTexts);
+      return block.steps.flatMap((step, i) => [`${PART}${block.firstNumber + i}${PART}`, ...stepTexts(step)]);
     case 'figures':
       return block.figures.map((figure) => line(figure.caption ?? []));
     case 'whole-page-figure':

@@ -20,7 +20,7 @@ export interface PdfOptions {
 }
 
 /** Hears how far the making is, 0 to 1, and what is being done. */
-export type OnProgress = (progress: number, doing: string) => void;
+type OnProgress = (progress: number, doing: string) => void;
 
 export interface Making {
   readonly onProgress?: OnProgress;

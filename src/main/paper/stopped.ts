@@ -1,7 +1,7 @@
 import { Refused } from '../refusal.ts';
 
 /** What is thrown when the designer stopped the making. */
-export function stopped(): Refused {
+function stopped(): Refused {
   return new Refused('stopped', 'Stopped before the PDF was finished. Nothing was written.');
 }
 

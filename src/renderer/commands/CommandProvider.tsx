@@ -4,7 +4,7 @@ import { singleKeysOn } from '../theme/appearance.ts';
 import { COMMANDS } from './all.ts';
 import type { Command } from './command.ts';
 import { CommandContext, type Registry } from './context.ts';
-import { commandFor, isSingleKey, isTyping, keysOf } from './keys.ts';
+import { belongTo, commandFor, isSingleKey, keysOf } from './keys.ts';
 
 /** Knows every command of the frame and of the view that is shown, and runs them by their keys. */
 export function CommandProvider({ children }: { readonly children: ReactNode }) {
@@ -31,10 +31,7 @@ function useKeys(commands: readonly Command[]): void {
     const onKey = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.isComposing) return;
       const keys = keysOf(event);
-      const typed = isTyping(event.target);
-      if (isSingleKey(keys) && (typed || !singleKeysOn())) return;
-      // A field takes back its own typing first.
-      if (typed && /^mod\+(shift\+)?[zy]$/.test(keys)) return;
+      if (belongTo(event.target, keys) || (isSingleKey(keys) && !singleKeysOn())) return;
       if (studio.store.getState().dialog !== null || document.querySelector('[role="dialog"][data-rac]') !== null)
         return;
       const command = commandFor(keys, latest.current);

@@ -31,12 +31,23 @@ export function isSingleKey(keys: string): boolean {
 }
 
 /** Whether the designer is typing words, so that bare characters belong to the field. */
-export function isTyping(target: EventTarget | null): boolean {
+function isTyping(target: EventTarget | null): boolean {
   if (!(target instanceof HTMLElement)) return false;
   return (
     target.isContentEditable ||
     target.matches('textarea, select, input:not([type="radio"], [type="checkbox"], [type="button"])')
   );
+}
+
+/** Whether a field holds nothing but what is already in the pattern, so that undo is the pattern's and not the field's. */
+function isSettled(target: EventTarget | null): boolean {
+  return target instanceof HTMLElement && target.dataset.settled !== undefined;
+}
+
+/** Whether keys belong to what has the focus: words to a field, letters to a list that is searched by its first letters. */
+export function belongTo(target: EventTarget | null, keys: string): boolean {
+  if (isTyping(target)) return isSingleKey(keys) || (/^mod\+(shift\+)?[zy]$/.test(keys) && !isSettled(target));
+  return /^[a-z]$/.test(keys) && target instanceof HTMLElement && target.closest('[role="listbox"]') !== null;
 }
 
 /** The command these keys run, if any. */

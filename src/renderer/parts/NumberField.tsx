@@ -72,6 +72,7 @@ export function NumberField(props: NumberFieldProps) {
       {bare ? null : <Label>{label}</Label>}
       <span className={styles.typed}>
         <Input
+          data-settled={typed === null || undefined}
           onKeyDown={onKeyDown}
           inputMode="text"
           autoComplete="off"

@@ -20,6 +20,7 @@ export interface TextFieldProps {
 export function TextField({ label, value, onChange, long = false, needed, help, bare = false }: TextFieldProps) {
   const [typed, setTyped] = useState<string | null>(null);
   const trouble = typed !== null && needed !== undefined && typed.trim() === '' ? needed : null;
+  const settled = typed === null || undefined;
   const finish = () => {
     if (typed === null || trouble !== null) return;
     setTyped(null);
@@ -43,7 +44,11 @@ export function TextField({ label, value, onChange, long = false, needed, help, 
     >
       {bare ? null : <Label>{label}</Label>}
       <span className={styles.typed}>
-        {long ? <TextArea rows={4} onKeyDown={onKeyDown} /> : <Input onKeyDown={onKeyDown} autoComplete="off" />}
+        {long ? (
+          <TextArea rows={4} onKeyDown={onKeyDown} data-settled={settled} />
+        ) : (
+          <Input onKeyDown={onKeyDown} autoComplete="off" data-settled={settled} />
+        )}
       </span>
       {help === undefined ? null : (
         <Text slot="description" className={styles.help}>

@@ -1,10 +1,10 @@
 import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
 import { type Inches, same } from '../measure/inches.ts';
-import type { Piecing, UnitLeaf } from '../piecing/piecing.ts';
+import type { Piecing, Unit, UnitLeaf } from '../piecing/piecing.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 import { levelOf } from './level.ts';
-import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
+import { NO_STOPS, plainSewn, type Sewn, turnSewn } from './sewn.ts';
 import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
 
 /** What a block is known by in a finding. */
@@ -42,7 +42,8 @@ function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): 
     units.map(({ unit, plan }) => {
       const { width, height } = plan.unfinished;
       const design = { width: unit.width * grid, height: unit.height * grid };
-      return [unit.key, plainSewn(width.value - 2 * seam, height.value - 2 * seam, design)] as const;
+      const sewn = { width: width.value - 2 * seam, height: height.value - 2 * seam };
+      return [unit.key, plainSewn(sewn.width, sewn.height, design, stopsOf(unit, sewn, design))] as const;
     }),
   );
   return (leaf) => {
@@ -50,6 +51,17 @@ function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): 
     if (sewn === undefined) throw new RangeError(`No unit “${leaf.unit}” at this size`);
     return turnSewn(sewn, leaf.turn);
   };
+}
+
+/**
+ * Only a four-patch has seams that end inside its edges: in the middle of each. Diagonal seams run into corners, where the
+ * seam allowance is.
+ */
+function stopsOf(unit: Unit, sewn: Sewn['design'], design: Sewn['design']): Sewn['edges'] {
+  if (unit.kind !== 'four-patch') return NO_STOPS;
+  const across = [{ design: design.width / 2, sewn: sewn.width / 2 }];
+  const down = [{ design: design.height / 2, sewn: sewn.height / 2 }];
+  return { top: across, bottom: across, left: down, right: down };
 }
 
 function misfitFindings(misfits: readonly Misfit[], { letter, size, path }: Named): readonly Finding[] {

@@ -22,7 +22,8 @@ export interface Sewn {
   readonly edges: Readonly<Record<Side, readonly Stop[]>>;
 }
 
-const NO_STOPS: Sewn['edges'] = { top: [], right: [], bottom: [], left: [] };
+/** Edges into which no seam runs. */
+export const NO_STOPS: Sewn['edges'] = { top: [], right: [], bottom: [], left: [] };
 
 /** A piece with no seam on its edges. */
 export function plainSewn(

@@ -145,7 +145,11 @@ function open<Schema extends z.ZodType>(value: unknown, kind: Kind<Schema>, at: 
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return wrong([stops('The version must be a whole number from 1.', place('version'))]);
   }
-  if (version <= kind.newest) return accept(value);
+  if (version <= kind.newest) {
+    // Which schema a text editor holds the file against is no part of the document.
+    const { $schema: _schema, ...document } = value;
+    return accept(document);
+  }
   const what = `This ${kind.called} was saved by a newer Piecewright (format ${version}; this one reads up to ${kind.newest}).`;
   return wrong(
     [{ ...stops(what, place('version')), mend: 'Update Piecewright and open it again; the file is as it was.' }],

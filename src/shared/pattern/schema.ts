@@ -6,7 +6,10 @@ export const PATTERN_FORMAT = 1;
 
 const inches = z.number().positive().max(400);
 const longText = z.string().max(8000);
-const colour = z.string().regex(/^#[0-9a-f]{6}$/i, 'write the colour as #rrggbb');
+const colour = z
+  .string()
+  .regex(/^#[0-9a-fA-F]{6}$/, 'write the colour as #rrggbb')
+  .describe('Its colour on screen and paper: #rrggbb.');
 
 const tokenRow = z
   .string()
@@ -23,36 +26,42 @@ export const houseSchema = z.strictObject({
 
 export const fabricSchema = z.strictObject({
   id: identifierSchema,
-  name: wordsSchema,
+  name: wordsSchema.describe('What the printed pattern calls it.'),
   value: valueSchema,
   colour,
 });
 
 export const blockSchema = z.strictObject({
-  id: z.string().regex(/^[A-Z]$/, 'use one capital letter'),
-  name: wordsSchema,
+  id: z
+    .string()
+    .regex(/^[A-Z]$/, 'use one capital letter')
+    .describe('The block’s letter.'),
+  name: wordsSchema.describe('What the printed pattern calls the block.'),
   recipe: identifierSchema,
-  parameters: z.record(z.string(), z.number().int().positive()).default({}),
+  parameters: z
+    .record(z.string(), z.number().int().positive())
+    .default({})
+    .describe('The recipe’s parameters, where they differ from its own.'),
   methods: z.record(z.string(), z.string()).default({}).describe('The way one kind of unit, or one unit, is made.'),
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
 });
 
 export const placedTurnSchema = z.strictObject({
-  column: z.number().int().min(0),
-  row: z.number().int().min(0),
+  column: z.number().int().min(0).describe('Counted from 0 at the left.'),
+  row: z.number().int().min(0).describe('Counted from 0 at the top.'),
   block: z.string().describe('Letter and turn, as in the motif.'),
   size: z.string().optional().describe('The id of the one size it is for; left out, all sizes.'),
 });
 
 export const settingSchema = z.strictObject({
-  kind: z.literal('straight'),
+  kind: z.literal('straight').describe('Blocks in rows and columns.'),
   motif: z.array(tokenRow).min(1).max(24).describe('A small grid of blocks and turns that repeats across and down.'),
   single: z.array(placedTurnSchema).max(2000).default([]).describe('Single blocks that differ from the motif.'),
 });
 
 export const borderSchema = z.strictObject({
   id: identifierSchema,
-  name: wordsSchema,
+  name: wordsSchema.describe('What the printed pattern calls the border.'),
   fabric: identifierSchema,
   width: inches.describe('Finished width, inches.'),
   first: z.enum(['sides', 'ends']).default('sides').describe('Which two strips are sewn on first.'),
@@ -60,7 +69,7 @@ export const borderSchema = z.strictObject({
 
 export const sizeSchema = z.strictObject({
   id: identifierSchema,
-  name: wordsSchema,
+  name: wordsSchema.describe('What the printed pattern calls the size.'),
   across: z.number().int().min(1).max(200).describe('Blocks across.'),
   down: z.number().int().min(1).max(200).describe('Blocks down.'),
   block: inches.describe('Finished width of a block, inches.'),
@@ -71,50 +80,56 @@ export const sizeSchema = z.strictObject({
 });
 
 export const wordsOfPatternSchema = z.strictObject({
-  introduction: longText.default(''),
+  introduction: longText.default('').describe('The first words of the printed pattern.'),
   designer: wordsSchema.describe('The designer or studio, as printed on the cover.'),
   contact: z.string().max(300).default('').describe('Where a maker may write about corrections.'),
-  copyright: z.string().max(1000).default(''),
+  copyright: z.string().max(1000).default('').describe('What others may do with the pattern.'),
   notes: longText.default('').describe('The designer’s own closing words.'),
   cautions: z.array(z.string().max(1000)).max(20).default([]).describe('Cautions added to the usual ones.'),
   withoutUsualCautions: z.boolean().default(false).describe('Leave the usual cautions out, on purpose.'),
 });
 
 export const patternSchema = z.strictObject({
-  format: z.literal('piecewright-pattern'),
-  version: z.literal(PATTERN_FORMAT),
+  format: z.literal('piecewright-pattern').describe('Says that this is a pattern.'),
+  version: z.literal(PATTERN_FORMAT).describe('The number of the format.'),
   id: identifierSchema,
-  title: wordsSchema,
-  edition: z.strictObject({
-    number: z.number().int().min(1).max(999),
-    date: z.iso.date().describe('YYYY-MM-DD'),
-  }),
-  house: houseSchema.prefault({}),
-  words: wordsOfPatternSchema,
+  title: wordsSchema.describe('The title on the cover.'),
+  edition: z
+    .strictObject({
+      number: z.number().int().min(1).max(999).describe('1 for the first edition.'),
+      date: z.iso.date().describe('YYYY-MM-DD'),
+    })
+    .describe('Which edition this is.'),
+  house: houseSchema.prefault({}).describe('How this house sews and cuts; left out, the usual way.'),
+  words: wordsOfPatternSchema.describe('What is printed in the designer’s own words.'),
   recipes: z
     .array(z.union([recipeSchema, z.strictObject({ file: z.string().min(1).max(300) })]))
     .max(60)
     .describe(
       'Recipes written here in full, or the name of a recipe file beside this one. Starter recipes need neither.',
     ),
-  blocks: z.array(blockSchema).min(1).max(26),
-  fabrics: z.array(fabricSchema).min(1).max(60),
-  setting: settingSchema,
-  borders: z.array(borderSchema).max(20).default([]),
-  binding: z.strictObject({
-    fabric: identifierSchema,
-    strip: inches.max(6).default(2.5).describe('Cut width of the binding strips, inches.'),
-  }),
-  backing: z.strictObject({
-    fabric: identifierSchema,
-    beyond: z
-      .number()
-      .min(0)
-      .max(20)
-      .default(4)
-      .describe('Backing and batting reach this far beyond each side, inches.'),
-  }),
-  sizes: z.array(sizeSchema).min(1).max(12),
+  blocks: z.array(blockSchema).min(1).max(26).describe('The blocks, each with its recipe and fabrics.'),
+  fabrics: z.array(fabricSchema).min(1).max(60).describe('The fabrics, in the order the charts list them.'),
+  setting: settingSchema.describe('How the blocks are laid out.'),
+  borders: z.array(borderSchema).max(20).default([]).describe('The borders, from the inside out.'),
+  binding: z
+    .strictObject({
+      fabric: identifierSchema,
+      strip: inches.max(6).default(2.5).describe('Cut width of the binding strips, inches.'),
+    })
+    .describe('The edge of the quilt.'),
+  backing: z
+    .strictObject({
+      fabric: identifierSchema,
+      beyond: z
+        .number()
+        .min(0)
+        .max(20)
+        .default(4)
+        .describe('Backing and batting reach this far beyond each side, inches.'),
+    })
+    .describe('The back of the quilt.'),
+  sizes: z.array(sizeSchema).min(1).max(12).describe('The sizes, in the order the charts list them.'),
 });
 
 export type PatternFile = z.infer<typeof patternSchema>;

@@ -16,7 +16,7 @@ const amountSchema = z
   .union([z.number().positive().max(400), z.string().min(1).max(40)])
   .describe('A number of grid units, or the name of one of the recipe’s parameters.');
 
-export const valueSchema = z.enum(['light', 'medium', 'dark']);
+export const valueSchema = z.enum(['light', 'medium', 'dark']).describe('How light or dark the fabric is.');
 
 export const roleSchema = z.strictObject({
   id: identifier,
@@ -28,11 +28,12 @@ export const parameterSchema = z.strictObject({
   id: z
     .string()
     .regex(/^[a-z][a-z0-9-]*$/, 'use small letters, digits and hyphens')
-    .max(40),
-  name: words,
-  default: z.number().int().min(1).max(200),
-  least: z.number().int().min(1).max(200).default(1),
-  most: z.number().int().min(1).max(200).default(24),
+    .max(40)
+    .describe('What amounts in the body call it.'),
+  name: words.describe('What the studio calls it, for example “Rounds”.'),
+  default: z.number().int().min(1).max(200).describe('Its value where a pattern gives none.'),
+  least: z.number().int().min(1).max(200).default(1).describe('The least it may be.'),
+  most: z.number().int().min(1).max(200).default(24).describe('The most it may be.'),
 });
 
 export const unitKindSchema = z.enum(['plain', 'hst', 'geese', 'corners', 'four-patch']);
@@ -40,6 +41,7 @@ export const unitKindSchema = z.enum(['plain', 'hst', 'geese', 'corners', 'four-
 /** Which corners of a stitch-and-flip rectangle are flipped, clockwise from the top left. */
 export const cornerSchema = z.enum(['top-left', 'top-right', 'bottom-right', 'bottom-left']);
 
+const TWO_ROLES = 'Two roles of the recipe.';
 const METHOD_WORDS = 'The way this unit is made; left out, the house chooses.';
 
 /** What one cell of a grid holds: a unit the trade knows, or another recipe. */
@@ -48,14 +50,14 @@ export const cellSchema = z.union([
   z
     .strictObject({
       unit: z.literal('hst'),
-      roles: z.tuple([identifier, identifier]),
+      roles: z.tuple([identifier, identifier]).describe(TWO_ROLES),
       method: z.string().optional().describe(METHOD_WORDS),
     })
     .describe('Half-square triangle: the first role fills the top left, the second the bottom right.'),
   z
     .strictObject({
       unit: z.literal('geese'),
-      roles: z.tuple([identifier, identifier]),
+      roles: z.tuple([identifier, identifier]).describe(TWO_ROLES),
       method: z.string().optional().describe(METHOD_WORDS),
     })
     .describe('Flying geese, pointing up: the goose, then the sky. Twice as wide as high.'),
@@ -66,21 +68,25 @@ export const cellSchema = z.union([
       corners: z
         .array(z.strictObject({ at: cornerSchema, role: identifier, size: amountSchema }))
         .min(1)
-        .max(4),
+        .max(4)
+        .describe('Which corners, each with its role and how far it reaches along the sides.'),
       method: z.string().optional().describe(METHOD_WORDS),
     })
     .describe('A rectangle with one to four corners sewn on by stitch-and-flip.'),
   z
     .strictObject({
       unit: z.literal('four-patch'),
-      roles: z.tuple([identifier, identifier]),
+      roles: z.tuple([identifier, identifier]).describe(TWO_ROLES),
       method: z.string().optional().describe(METHOD_WORDS),
     })
     .describe('Four squares: the first role top left and bottom right, the second in the other two.'),
   z
     .strictObject({
       recipe: identifier,
-      parameters: z.record(z.string(), z.number().int().positive()).optional(),
+      parameters: z
+        .record(z.string(), z.number().int().positive())
+        .optional()
+        .describe('Its parameters, where they differ from its own.'),
       roles: z.record(identifier, identifier).optional().describe('Its roles, each to one of this recipe’s roles.'),
     })
     .describe('Another recipe, scaled to fill the cell.'),
@@ -91,28 +97,30 @@ const tokenWords =
   'clockwise; “A:m” is mirrored left to right; “A:m180” is mirrored, then turned.';
 
 export const gridBodySchema = z.strictObject({
-  kind: z.literal('grid'),
+  kind: z.literal('grid').describe('Rows and columns of cells.'),
   columns: z.array(amountSchema).min(1).max(60).describe('Widths of the columns in grid units.'),
   rows: z.array(amountSchema).min(1).max(60).describe('Heights of the rows in grid units.'),
-  key: z.record(
-    z
-      .string()
-      .regex(/^[A-Za-z][A-Za-z0-9]*$/)
-      .max(20),
-    cellSchema,
-  ),
+  key: z
+    .record(
+      z
+        .string()
+        .regex(/^[A-Za-z][A-Za-z0-9]*$/)
+        .max(20),
+      cellSchema,
+    )
+    .describe('What each name in the layout stands for.'),
   layout: z.array(z.string()).min(1).max(60).describe(tokenWords),
 });
 
 export const sideSchema = z.enum(['top', 'right', 'bottom', 'left']);
 
 export const roundsBodySchema = z.strictObject({
-  kind: z.literal('rounds'),
-  core: cellSchema,
-  coreWidth: amountSchema,
-  coreHeight: amountSchema,
+  kind: z.literal('rounds').describe('Rounds of logs about a middle.'),
+  core: cellSchema.describe('The middle: a unit or another recipe.'),
+  coreWidth: amountSchema.describe('Width of the middle in grid units, or a parameter.'),
+  coreHeight: amountSchema.describe('Height of the middle in grid units, or a parameter.'),
   strip: amountSchema.describe('Finished width of each log in grid units.'),
-  rounds: amountSchema,
+  rounds: amountSchema.describe('How often the logs go all the way round, or a parameter.'),
   order: z.array(sideSchema).length(4).describe('The sides in the order the logs are sewn, the same in every round.'),
   logs: z.tuple([identifier, identifier, identifier, identifier]).describe('The roles of those four logs.'),
 });
@@ -165,16 +173,16 @@ export const drawingBodySchema = z.strictObject({
 export const bodySchema = z.union([gridBodySchema, roundsBodySchema, drawingBodySchema]);
 
 export const recipeSchema = z.strictObject({
-  format: z.literal('piecewright-recipe'),
-  version: z.literal(RECIPE_FORMAT),
+  format: z.literal('piecewright-recipe').describe('Says that this is a recipe.'),
+  version: z.literal(RECIPE_FORMAT).describe('The number of the format.'),
   id: identifier,
-  name: words,
-  summary: z.string().trim().max(600).default(''),
-  tags: z.array(z.string().trim().min(1).max(40)).max(20).default([]),
+  name: words.describe('What the house calls the block.'),
+  summary: z.string().trim().max(600).default('').describe('One sentence for the library.'),
+  tags: z.array(z.string().trim().min(1).max(40)).max(20).default([]).describe('Words to find it by.'),
   finished: z.number().positive().max(120).describe('The usual finished width of the block, in inches.'),
-  parameters: z.array(parameterSchema).max(12).default([]),
-  roles: z.array(roleSchema).min(1).max(40),
-  body: bodySchema,
+  parameters: z.array(parameterSchema).max(12).default([]).describe('Whole numbers that a pattern may choose.'),
+  roles: z.array(roleSchema).min(1).max(40).describe('The fabrics of the block, by the part they play.'),
+  body: bodySchema.describe('What the block is made of.'),
 });
 
 export { identifier as identifierSchema, words as wordsSchema };

@@ -61,6 +61,7 @@ describe('what is too long', () => {
     const pdf = await opened([{ kind: 'steps', firstNumber: 1, steps }]);
     const figures = pdf.pages.flatMap(({ structure }) => all(structure, 'Figure'));
     expect(figures).toHaveLength(5);
+    expect(pdf.pages[0]?.runs.map((run) => run.text)).toContain('1');
     await pdf.close();
   });
 

@@ -13,12 +13,11 @@ interface Module<T> {
   readonly default: T;
 }
 
-/** A font in a document; the metrics are thousandths of the type size. */
+/** A font in a document. */
 export interface FaceInDocument {
-  readonly name: string;
-  readonly ascender: number;
-  readonly capHeight: number;
   readonly font: { hasGlyphForCodePoint(code: number): boolean };
+  /** Each word's glyphs, once found. */
+  layoutCache: Record<string, unknown>;
   lineHeight(size: number): number;
   widthOfString(text: string, size: number): number;
 }
@@ -30,7 +29,7 @@ export interface StructureElement {
   end(): void;
 }
 
-export interface StructureOptions {
+interface StructureOptions {
   readonly alt?: string;
   readonly title?: string;
   readonly scope?: 'Column' | 'Row' | undefined;
@@ -41,7 +40,7 @@ export interface OutlineItem {
   addItem(title: string, options?: { readonly expanded?: boolean }): OutlineItem;
 }
 
-export interface TextOptions {
+interface TextOptions {
   readonly lineBreak: false;
   readonly baseline: 'alphabetic';
   readonly characterSpacing?: number;

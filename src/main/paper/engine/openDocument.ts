@@ -1,6 +1,7 @@
 import type { Book } from '../../../shared/writing/book.ts';
 import { pageFonts } from '../fonts.ts';
 import { type PdfDocument, PdfDocumentOf } from './library.ts';
+import { shareShapedWords } from './shapedWords.ts';
 
 /**
  * An empty PDF 1.7 that carries the book's title, author, language and date (never today's: the same book gives the
@@ -19,6 +20,7 @@ export function openDocument(book: Book): PdfDocument {
     info: information(book),
   };
   const document = new PdfDocumentOf(fonts, {}, {}, {}, options, null, (path) => files.has(path));
+  shareShapedWords(document);
   const preferences = document._root.data.ViewerPreferences;
   if (preferences) preferences.data.PrintScaling = 'None';
   return document;

@@ -33,11 +33,15 @@ const LEAST_SCALE = 0.05;
 /** More figures in a row win over a scale larger by less than this. */
 const WORTH_A_ROW = 1.2;
 
-/** Puts figures in rows: the arrangement with the largest common scale, fewer rows when it makes little difference. */
+/**
+ * Puts figures in rows: the arrangement with the largest common scale, fewer rows when it makes little difference. Scales
+ * that are given may make it taller than the room, never wider.
+ */
 export function arrange(cells: readonly Cell[], room: Room, gaps: Gaps, most: number): Arranged {
   let best: Arranged | null = null;
   for (let perRow = cells.length; perRow >= 1; perRow--) {
     const rows = chunks(cells, perRow);
+    if (perRow > 1 && !rows.every((row) => rowWidth(row, LEAST_SCALE, gaps.gap) <= room.width)) continue;
     const scale = largestScale(rows, room, gaps, most);
     if (best === null || scale > best.scale * WORTH_A_ROW) best = { rows, scale };
   }

@@ -1,6 +1,8 @@
 import { extent, type Item, moved } from '../engine/items.ts';
 import { type Content, itemsOf, type Piece } from '../pieces/piece.ts';
 
+const ABOVE = Number.NEGATIVE_INFINITY;
+
 /** Cutting off less than this leaves a line alone. */
 const LEAST = 24;
 
@@ -14,7 +16,8 @@ export function cutAt(piece: Piece, room: number): { readonly here: Piece; reado
   if (y < LEAST || y >= piece.height) return null;
   const { bookmark: _, newPage: __, ...rest } = piece;
   return {
-    here: { ...piece, height: y, content: parts(piece.content, 0, y), decor: decorIn(piece.decor, 0, y) },
+    // What stands above the piece's own top, such as a tall number, belongs to the first part.
+    here: { ...piece, height: y, content: parts(piece.content, ABOVE, y), decor: decorIn(piece.decor, ABOVE, y) },
     rest: {
       ...rest,
       before: 0,
@@ -39,8 +42,9 @@ function inside(item: Item, from: number, to: number): boolean {
 }
 
 function parts(content: readonly Content[], from: number, to: number): Content[] {
+  const start = Math.max(0, from);
   return content.flatMap((part) => {
-    const items = part.items.filter((item) => inside(item, from, to)).map((item) => moved(item, 0, -from));
+    const items = part.items.filter((item) => inside(item, from, to)).map((item) => moved(item, 0, -start));
     const within = parts(part.inside ?? [], from, to);
     if (items.length === 0 && within.length === 0) return [];
     const goesOn = from > 0 && itemsOf(part).some((item) => extent(item).top < from - 0.01);
@@ -52,13 +56,14 @@ function parts(content: readonly Content[], from: number, to: number): Content[]
 
 /** Tones are cut with the piece, other marks stay whole on the side they begin on. */
 function decorIn(decor: readonly Item[], from: number, to: number): Item[] {
+  const start = Math.max(0, from);
   return decor.flatMap((item): Item[] => {
     const { top, bottom } = extent(item);
     if (item.kind === 'fill') {
       const y = Math.max(top, from);
       const height = Math.min(bottom, to) - y;
-      return height > 0 ? [{ ...item, y: y - from, height } satisfies Item] : [];
+      return height > 0 ? [{ ...item, y: y - start, height } satisfies Item] : [];
     }
-    return top >= from && top < to + 0.01 ? [moved(item, 0, -from)] : [];
+    return top >= from && top < to + 0.01 ? [moved(item, 0, -start)] : [];
   });
 }

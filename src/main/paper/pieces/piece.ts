@@ -1,7 +1,7 @@
 import { extent, type Item, moved } from '../engine/items.ts';
 
 /** What a part of the page is, for those who read by ear (the standard structure types of PDF 1.7, 14.8.4). */
-export type Tag =
+type Tag =
   | 'H1'
   | 'H2'
   | 'H3'

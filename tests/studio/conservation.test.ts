@@ -1,0 +1,129 @@
+import { describe, expect, test } from 'vitest';
+import { doubleArea, patchPoints } from '../../src/shared/drawing/drawing.ts';
+import { leavesOf } from '../../src/shared/piecing/tree.ts';
+import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
+import { workOut } from '../../src/shared/workroom/workOut.ts';
+import { testPattern, testPatternNames } from '../helpers/fixtures.ts';
+import { demoPattern } from '../helpers/starters.ts';
+
+const worked: readonly (readonly [string, WorkedOut])[] = [
+  ['the demo', workOut(demoPattern())],
+  ...testPatternNames().map((name) => [name, workOut(testPattern(name))] as const),
+];
+
+const everySize = worked.flatMap(([name, out]) =>
+  out.sizes.map((size) => [`${name}, ${size.size.name}`, out, size] as const),
+);
+
+/** Adds to what a key has so far. */
+function add(sums: Map<string, number>, key: string, by: number): void {
+  sums.set(key, (sums.get(key) ?? 0) + by);
+}
+
+/** Patches of the whole quilt by fabric, counted in the drawings: nothing the pieces are worked out from. */
+function drawnPatches({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap<string, number> {
+  const drawn = new Map<string, number>();
+  for (const leaf of quilt.blocks) {
+    const block = blocks.find(({ id }) => id === leaf.block);
+    for (const { role } of block?.piecing.drawing.patches ?? []) add(drawn, block?.fabricOf[role] ?? '', 1);
+  }
+  for (const { fabric } of quilt.strips) add(drawn, fabric, 1);
+  return drawn;
+}
+
+/** Finished square inches of every fabric on the top, from the outlines. */
+function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap<string, number> {
+  const area = new Map<string, number>();
+  for (const leaf of quilt.blocks) {
+    const block = blocks.find(({ id }) => id === leaf.block);
+    if (block === undefined) throw new Error('a block that is not there');
+    const { drawing } = block.piecing;
+    const grid = quilt.block.width / drawing.width;
+    for (const patch of drawing.patches) {
+      const own = (doubleArea(patchPoints(drawing, patch)) / 2) * grid * grid;
+      add(area, block.fabricOf[patch.role] ?? '', own);
+    }
+  }
+  for (const { fabric, box } of quilt.strips) add(area, fabric, box.width * box.height);
+  return area;
+}
+
+/** Units of each block in the whole quilt, counted in the seam trees. */
+function unitsInTrees({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap<string, number> {
+  const units = new Map<string, number>();
+  for (const leaf of quilt.blocks) {
+    const block = blocks.find(({ id }) => id === leaf.block);
+    if (block !== undefined) for (const { unit } of leavesOf(block.piecing.root)) add(units, `${block.id} ${unit}`, 1);
+  }
+  return units;
+}
+
+test('there are patterns of every kind to look at', () => {
+  expect(everySize.length).toBeGreaterThan(15);
+});
+
+describe.each(everySize)('%s', (_name, out, size) => {
+  const { cloth, quilt } = size;
+
+  test('patches drawn of each fabric are the patches its pieces become', () => {
+    const cut = new Map<string, number>();
+    for (const line of cloth.pieces) {
+      // Binding is no patch of the top.
+      for (const { patches } of line.use) if (patches > 0) add(cut, line.fabric, patches);
+    }
+    expect(cut).toEqual(drawnPatches(out, size));
+  });
+
+  test('the steps make exactly the units in the seam trees, and no more than a batch to spare', () => {
+    const trees = unitsInTrees(out, size);
+    const made = size.blocks.flatMap(({ id, units }) => units.map((unit) => ({ id, ...unit })));
+    expect(made.filter(({ needed }) => needed > 0).length).toBe(trees.size);
+    for (const { id, unit, needed, batches, spare, plan } of made) {
+      expect(needed).toBe(trees.get(`${id} ${unit.key}`) ?? 0);
+      expect(batches * plan.yield).toBe(needed + spare);
+      expect(spare).toBeLessThan(plan.yield);
+    }
+  });
+
+  test('pieces cut less the spares are the pieces the units use', () => {
+    const trees = unitsInTrees(out, size);
+    for (const line of cloth.pieces) {
+      const inUnits = line.use.filter(({ block }) => block !== null);
+      if (inUnits.length === 0) continue;
+      const used = inUnits.reduce((sum, use) => {
+        const sized = size.blocks.find(({ id }) => id === use.block)?.units.find(({ unit }) => unit.key === use.unit);
+        const cut = sized?.plan.cuts.find(
+          (one) =>
+            use.words.endsWith(one.use) &&
+            out.blocks.some((block) => block.id === use.block && block.fabricOf[one.role] === line.fabric),
+        );
+        if (sized === undefined || cut === undefined) throw new Error(`Nothing in the blocks is “${use.words}”`);
+        const needed = trees.get(`${use.block} ${use.unit}`) ?? 0;
+        return sum + Math.ceil((needed * cut.count) / sized.plan.yield);
+      }, 0);
+      if (line.subCut === undefined) expect(line.count.value - line.spare, line.letter).toBe(used);
+      else {
+        // Each sub-cut carries one piece of every layer of its set; two layers of one letter are two uses.
+        const layers = line.count.value / line.subCut.sets.value;
+        const taken = line.subCut.sets.value * line.subCut.perSet.value - line.spare;
+        expect(taken * layers, line.letter).toBe(used);
+      }
+    }
+  });
+
+  test('no fabric shows more than is cut of it, and the top has no hole', () => {
+    const shown = finishedArea(out, size);
+    const cut = new Map<string, number>();
+    for (const { fabric, width, height, count } of cloth.pieces)
+      add(cut, fabric, width.value * height.value * count.value);
+    for (const [fabric, area] of shown) expect(area).toBeLessThanOrEqual((cut.get(fabric) ?? 0) + 1e-6);
+    const whole = [...shown.values()].reduce((sum, area) => sum + area, 0);
+    expect(whole).toBeCloseTo(quilt.finished.width.value * quilt.finished.height.value, 6);
+  });
+
+  test('every point to match is a seam that nests or stacks', () => {
+    const inBlocks = out.blocks.map(({ id, pressing }) => (pressing.nests + pressing.stacks) * (quilt.counts[id] ?? 0));
+    const pressed = inBlocks.reduce((sum, points) => sum + points, size.pressing.nests + size.pressing.stacks);
+    expect(size.points).toBe(pressed);
+  });
+});
