@@ -1,5 +1,6 @@
 import type { BlockPart, Unit, UnitLeaf } from './piecing.ts';
 import { joinsOf } from './seamTree.ts';
+import type { Shape } from './shape.ts';
 import { childrenOf, isLeaf, leavesOf } from './tree.ts';
 import { unitPolygons } from './unitShape.ts';
 
@@ -15,7 +16,7 @@ const NONE: SeamCensus = { full: 0, partial: 0, setIn: 0, curved: 0 };
 
 /** Every seam of a block, those inside its units too. A ring's partial seam is one seam, though it is sewn in two goes. */
 export function seamCensus(root: BlockPart, units: readonly Unit[]): SeamCensus {
-  const inside = new Map(units.map((unit) => [unit.key, unitCensus(unit)]));
+  const inside = new Map(units.map((unit) => [unit.key, shapeCensus(unit)]));
   const ofUnits = leavesOf<UnitLeaf>(root).map((leaf) => inside.get(leaf.unit) ?? NONE);
   return [partCensus(root), ...ofUnits].reduce(together, NONE);
 }
@@ -39,11 +40,11 @@ function partCensus(part: BlockPart): SeamCensus {
 }
 
 /** The seams inside one unit: a unit of the trade of n patches is sewn with n − 1. */
-export function unitCensus(unit: Unit): SeamCensus {
+export function shapeCensus(unit: Shape): SeamCensus {
   if (unit.kind === 'pieced') {
     const count = (sewn: string) => joinsOf(unit.seams).filter((join) => join.sewn === sewn).length;
     return { full: count('full'), partial: count('partial'), setIn: count('set-in'), curved: count('curved') };
   }
-  const seams = unitPolygons(unit).length - 1;
+  const seams = unitPolygons({ ...unit, key: '' } as Unit).length - 1;
   return unit.kind === 'quarter-circle' ? { ...NONE, curved: seams } : { ...NONE, full: seams };
 }

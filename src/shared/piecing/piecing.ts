@@ -1,5 +1,6 @@
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Box, Turn } from '../drawing/turn.ts';
+import type { Finding } from '../measure/finding.ts';
 import type { Corner, Side } from '../recipe/schema.ts';
 import type { SeamTree } from './seamTree.ts';
 
@@ -130,4 +131,6 @@ export interface Piecing {
   readonly root: BlockPart;
   /** The distinct units, in the order they are first met in sewing order. */
   readonly units: readonly Unit[];
+  /** What is hard about sewing it: partial, set-in and curved seams, and pins that could not be kept. */
+  readonly findings?: readonly Finding[];
 }

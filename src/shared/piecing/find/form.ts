@@ -1,0 +1,126 @@
+import type { PolygonCorner } from '../../drawing/drawing.ts';
+import { ALL_TURNS, type Turn, turnPoint } from '../../drawing/turn.ts';
+import { boxOf, type Field, type FieldPatch, type Region } from './field.ts';
+
+/**
+ * What a rectangle of the drawing looks like, without regard to where it stands and how it lies. Rectangles that are the
+ * same thing turned or mirrored have the same `likeness`, so that what was found for one serves for all; those that are the
+ * same thing turned, but not mirrored, have the same `handed` likeness, because a maker sews them alike.
+ */
+export interface Form {
+  readonly likeness: number;
+  readonly handed: number;
+  /** The turn that brings the rectangle to the way all of its likeness lie. */
+  readonly turn: Turn;
+}
+
+/** Answers what rectangles of one drawing look like. */
+export interface Forms {
+  of(region: Region, patches: readonly number[]): Form;
+}
+
+/** Lengths are compared in thousandths of a grid unit. */
+const FINE = 1000;
+
+export function formsOf(field: Field): Forms {
+  const names = new Map<string, number>();
+  const seen = field.patches.map((patch) => seenPatch(field, patch, names));
+  const cells = { across: field.across.at.map(fine), down: field.down.at.map(fine) };
+  return {
+    of: (region, patches) => {
+      const [x, y] = [cells.across[region.left] as number, cells.down[region.top] as number];
+      const width = (cells.across[region.right] as number) - x;
+      const height = (cells.down[region.bottom] as number) - y;
+      const marks = ALL_TURNS.map((_, way) => likeness({ x, y, width, height }, patches, seen, way));
+      return formFrom(marks);
+    },
+  };
+}
+
+function fine(length: number): number {
+  return Math.round(length * FINE);
+}
+
+/** A patch in thousandths: the box about its corners, and a number for its shape and role in each of the eight ways to lie. */
+interface Seen {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly number[];
+}
+
+function seenPatch(field: Field, patch: FieldPatch, names: Map<string, number>): Seen {
+  const box = boxOf(field, patch.region);
+  const shapes = ALL_TURNS.map((turn) => {
+    const words = shapeWords(patch, box, turn);
+    const known = names.get(words) ?? names.size + 1;
+    names.set(words, known);
+    return known;
+  });
+  return { x: fine(box.x), y: fine(box.y), width: fine(box.width), height: fine(box.height), shapes };
+}
+
+/** The corners of a turned patch from its box's corner on, in an order that depends on the shape alone. */
+function shapeWords({ corners, role }: FieldPatch, box: ReturnType<typeof boxOf>, turn: Turn): string {
+  const place = ({ x, y }: { readonly x: number; readonly y: number }) => {
+    const turned = turnPoint({ x: x - box.x, y: y - box.y }, turn, box.width, box.height);
+    return `${fine(turned.x)},${fine(turned.y)}`;
+  };
+  const edges = corners.map((corner: PolygonCorner, i) => {
+    const ends = [place(corners[(i + corners.length - 1) % corners.length] as PolygonCorner), place(corner)].sort();
+    return `${ends.join('-')}${corner.centre === undefined ? '' : `@${place(corner.centre)}`}`;
+  });
+  return `${role} ${edges.sort().join(' ')}`;
+}
+
+interface Whole {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * A number for everything that lies in a rectangle, turned one of the eight ways: the sum of a scattered number for each
+ * patch, so that their order does not matter. Two different rectangles of one block get the same 53 bits by a chance of less
+ * than one in a thousand million; and what is taken over from a likeness is checked against the drawing when it is laid out.
+ */
+function likeness(
+  { x, y, width, height }: Whole,
+  patches: readonly number[],
+  seen: readonly Seen[],
+  way: number,
+): number {
+  const mirrored = way >= 4;
+  const quarters = way % 4;
+  let [high, low] = [scattered(width + height, patches.length, 17), scattered(patches.length, width + height, 29)];
+  for (const index of patches) {
+    const one = seen[index] as Seen;
+    const dx = mirrored ? x + width - one.x - one.width : one.x - x;
+    const dy = one.y - y;
+    const [farX, farY] = [width - dx - one.width, height - dy - one.height];
+    const left = quarters === 0 ? dx : quarters === 1 ? farY : quarters === 2 ? farX : dy;
+    const top = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? farY : farX;
+    const shape = one.shapes[way] as number;
+    high = (high + scattered(left, top, shape)) | 0;
+    low = (low + scattered(top, shape, left)) | 0;
+  }
+  const upright = quarters % 2 === 0 ? width < height : height < width;
+  return ((high & 0xfffff) * 2 + (upright ? 1 : 0)) * 0x100000000 + (low >>> 0);
+}
+
+/** Three whole numbers scattered over 32 bits (multiply and shift, as public-domain hashes do). */
+function scattered(a: number, b: number, c: number): number {
+  let mixed = Math.imul(a ^ 0x9e3779b9, 0x85ebca6b) ^ Math.imul(b + 0x7f4a7c15, 0xc2b2ae35);
+  mixed = Math.imul(mixed ^ (mixed >>> 15) ^ Math.imul(c, 0x27d4eb2f), 0x165667b1);
+  mixed = Math.imul(mixed ^ (mixed >>> 13), 0x5bd1e995);
+  return mixed ^ (mixed >>> 16);
+}
+
+function formFrom(marks: readonly number[]): Form {
+  let first = 0;
+  for (let way = 1; way < marks.length; way += 1) if ((marks[way] as number) < (marks[first] as number)) first = way;
+  const handed = Math.min(...marks.slice(0, 4));
+  return { likeness: marks[first] as number, handed, turn: ALL_TURNS[first] as Turn };
+}
