@@ -5,6 +5,7 @@ import type { Edit } from '../../src/shared/pattern/edit.ts';
 import * as edits from '../../src/shared/pattern/edits/index.ts';
 import { blockAt } from '../../src/shared/pattern/motif.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
+import type { Recipe } from '../../src/shared/recipe/schema.ts';
 import { checkEdit } from '../helpers/checkEdit.ts';
 import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
 
@@ -24,6 +25,19 @@ const by = fc.constantFrom(...ALL_TURNS);
 const value = fc.constantFrom('light' as const, 'medium' as const, 'dark' as const);
 const first = fc.constantFrom('sides' as const, 'ends' as const);
 const colour = fc.constantFrom('#a1b2c3', '#FFFFFF', 'red');
+
+/** Recipes of the demo as somebody may have changed them in the library, and one it has not. */
+function otherRevisions(): readonly Recipe[] {
+  const [first, ...rest] = demo.recipes;
+  if (first === undefined) throw new Error('The demo carries no recipe');
+  const role = { id: 'new-role', name: 'New role', value: 'medium' as const };
+  return [
+    { ...first, roles: [...first.roles, role] },
+    { ...first, roles: first.roles.slice(1), parameters: [] },
+    ...rest,
+    { ...starter('pinwheel'), id: 'not-here' },
+  ];
+}
 
 /** Arguments for an edit: sensible ones and the odd ones that a screen might let through. */
 type AnyCase = readonly [Edit<never>, fc.Arbitrary<never>];
@@ -53,6 +67,17 @@ const cases: readonly AnyCase[] = [
   of(edits.setHouseMethod, fc.record({ kind: fc.constant('hst'), method: fc.constantFrom('hst-eight', null) })),
   of(edits.renameBlock, fc.record({ block, name: anyText })),
   of(edits.addBlock, fc.record({ recipe: fc.constantFrom(...starterRecipes()) })),
+  of(
+    edits.takeRecipe,
+    fc.record(
+      {
+        recipe: fc.constantFrom(...otherRevisions()),
+        held: fc.constant([starter('nine-patch')]),
+        revisions: fc.dictionary(fc.constantFrom('lantern', 'mooring', 'nine-patch'), fc.integer({ min: 1, max: 9 })),
+      },
+      { requiredKeys: ['recipe'] },
+    ),
+  ),
   of(edits.removeBlock, fc.record({ block, instead: block })),
   of(edits.setParameter, fc.record({ block, parameter: fc.constantFrom('rounds', 'nowhere'), value: anyNumber })),
   of(

@@ -5,4 +5,5 @@ export * from './fabrics.ts';
 export * from './finishing.ts';
 export * from './setting.ts';
 export * from './sizes.ts';
+export * from './takeRecipe.ts';
 export * from './words.ts';
