@@ -23,8 +23,7 @@ export interface Forms {
 const FINE = 1000;
 
 export function formsOf(field: Field): Forms {
-  const names = new Map<string, number>();
-  const seen = field.patches.map((patch) => seenPatch(field, patch, names));
+  const seen = field.patches.map((patch) => seenPatch(field, patch));
   const cells = { across: field.across.at.map(fine), down: field.down.at.map(fine) };
   return {
     of: (region, patches) => {
@@ -41,22 +40,20 @@ function fine(length: number): number {
   return Math.round(length * FINE);
 }
 
-/** A patch in thousandths: the box about its corners, and a number for its shape and role in each of the eight ways to lie. */
+/** A patch in thousandths: the box about its corners, and numbers for its shape and role in each of the eight ways to lie. */
 interface Seen {
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  readonly shapes: readonly number[];
+  readonly shapes: readonly (readonly [number, number])[];
 }
 
-function seenPatch(field: Field, patch: FieldPatch, names: Map<string, number>): Seen {
+function seenPatch(field: Field, patch: FieldPatch): Seen {
   const box = boxOf(field, patch.region);
   const shapes = ALL_TURNS.map((turn) => {
     const words = shapeWords(patch, box, turn);
-    const known = names.get(words) ?? names.size + 1;
-    names.set(words, known);
-    return known;
+    return [numberOf(words, 7), numberOf(words, 31)] as const;
   });
   return { x: fine(box.x), y: fine(box.y), width: fine(box.width), height: fine(box.height), shapes };
 }
@@ -102,12 +99,19 @@ function likeness(
     const [farX, farY] = [width - dx - one.width, height - dy - one.height];
     const left = quarters === 0 ? dx : quarters === 1 ? farY : quarters === 2 ? farX : dy;
     const top = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? farY : farX;
-    const shape = one.shapes[way] as number;
-    high = (high + scattered(left, top, shape)) | 0;
-    low = (low + scattered(top, shape, left)) | 0;
+    const [first, second] = one.shapes[way] as readonly [number, number];
+    high = (high + scattered(left, top, first)) | 0;
+    low = (low + scattered(top, left, second)) | 0;
   }
   const upright = quarters % 2 === 0 ? width < height : height < width;
   return ((high & 0xfffff) * 2 + (upright ? 1 : 0)) * 0x100000000 + (low >>> 0);
+}
+
+/** A text as a whole number of 32 bits: the same text always gives the same number, whatever was asked before. */
+function numberOf(words: string, start: number): number {
+  let number = start;
+  for (let i = 0; i < words.length; i += 1) number = Math.imul(number ^ words.charCodeAt(i), 0x01000193) + start;
+  return scattered(number, start, words.length);
 }
 
 /** Three whole numbers scattered over 32 bits (multiply and shift, as public-domain hashes do). */
