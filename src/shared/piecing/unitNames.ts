@@ -18,6 +18,11 @@ const NAMES: Readonly<Record<Unit['kind'], string>> = {
   pieced: 'Pieced unit',
 };
 
+/** What the trade calls a kind of unit. */
+export function unitKindName(kind: Unit['kind']): string {
+  return NAMES[kind];
+}
+
 /** What the trade calls a unit: "Flying geese", "Plain square". */
 export function unitName(unit: Unit): string {
   if (unit.kind !== 'plain') return NAMES[unit.kind];

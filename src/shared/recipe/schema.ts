@@ -3,6 +3,9 @@ import { z } from 'zod';
 /** The format number written into every saved recipe. A change that old programs cannot read raises it. */
 export const RECIPE_FORMAT = 1;
 
+/** The format number of a file that holds many recipes. */
+export const RECIPES_FORMAT = 1;
+
 const identifier = z
   .string()
   .regex(/^[a-z0-9][a-z0-9-]*$/, 'use small letters, digits and hyphens')
@@ -183,6 +186,13 @@ export const recipeSchema = z.strictObject({
   parameters: z.array(parameterSchema).max(12).default([]).describe('Whole numbers that a pattern may choose.'),
   roles: z.array(roleSchema).min(1).max(40).describe('The fabrics of the block, by the part they play.'),
   body: bodySchema.describe('What the block is made of.'),
+});
+
+/** A file of many recipes. Each is checked by itself, against `recipeSchema`. */
+export const recipesFileSchema = z.strictObject({
+  format: z.literal('piecewright-recipes').describe('Says that this file holds recipes.'),
+  version: z.literal(RECIPES_FORMAT).describe('The format number of this file.'),
+  recipes: z.array(z.unknown()).min(1).max(5000).describe('The recipes, each as in a recipe file.'),
 });
 
 export { identifier as identifierSchema, words as wordsSchema };
