@@ -17,15 +17,33 @@ export function turnDrawing(drawing: Drawing, turn: Turn): Drawing {
 export function refineGrid(drawing: Drawing, times: number): Drawing {
   if (!(Number.isInteger(times) && times > 0))
     throw new RangeError(`A grid is refined a whole number of times, not ${times}`);
+  return scaled(drawing, times);
+}
+
+function scaled(drawing: Drawing, times: number): Drawing {
   const larger = ({ x, y }: Point): Point => ({ x: x * times, y: y * times });
-  const finer = {
+  const all = {
     ...drawing,
     width: drawing.width * times,
     height: drawing.height * times,
     points: drawing.points.map(larger),
   };
-  if (drawing.arcs === undefined) return finer;
-  return { ...finer, arcs: drawing.arcs.map((arc) => ({ ...arc, centre: larger(arc.centre) })) };
+  if (drawing.arcs === undefined) return all;
+  return { ...all, arcs: drawing.arcs.map((arc) => ({ ...arc, centre: larger(arc.centre) })) };
+}
+
+/**
+ * The same drawing on another grid: as many units across and down, its shape kept. Corners may then lie between the grid's
+ * lines.
+ * @throws RangeError when the new grid has another shape
+ */
+export function regrid(drawing: Drawing, width: number, height: number): Drawing {
+  const times = width / drawing.width;
+  if (Math.abs(drawing.height * times - height) > 1e-9 * height)
+    throw new RangeError(
+      `A drawing of ${drawing.width} by ${drawing.height} does not fit a grid of ${width} by ${height}`,
+    );
+  return { ...scaled(drawing, times), width, height };
 }
 
 /** One patch given another role. */

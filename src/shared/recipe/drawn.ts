@@ -5,12 +5,23 @@ import { type Cut, maybeSplitPatch, patchAt, placeText } from '../drawing/split.
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import type { DrawingBody } from './schema.ts';
 
+/** Drawings that have been read and are sound. A body never changes, so what was read once holds for good. */
+const sound = new WeakMap<DrawingBody, Drawing>();
+
 /**
  * A body that is drawn freely, as a drawing: from its patches, or from its whole cut step by step.
  * @param path where the body stands in the document
  * @returns a sound drawing, or what is wrong with it and where
  */
 export function readDrawnBody(body: DrawingBody, path: string): Maybe<Drawing> {
+  const known = sound.get(body);
+  if (known !== undefined) return accept(known);
+  const read = readAnew(body, path);
+  if (read.ok) sound.set(body, read.value);
+  return read;
+}
+
+function readAnew(body: DrawingBody, path: string): Maybe<Drawing> {
   const drawing = body.patches !== undefined ? fromPatches(body, body.patches) : fromSplits(body, path);
   if ('ok' in drawing) return drawing;
   const wrong = [...bothWays(body, path), ...checkDrawing(drawing, path)];
