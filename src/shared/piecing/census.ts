@@ -12,16 +12,18 @@ export interface SeamCensus {
   readonly curved: number;
 }
 
-const NONE: SeamCensus = { full: 0, partial: 0, setIn: 0, curved: 0 };
+/** No seams at all. */
+export const NO_SEAMS: SeamCensus = { full: 0, partial: 0, setIn: 0, curved: 0 };
 
 /** Every seam of a block, those inside its units too. A ring's partial seam is one seam, though it is sewn in two goes. */
 export function seamCensus(root: BlockPart, units: readonly Unit[]): SeamCensus {
   const inside = new Map(units.map((unit) => [unit.key, shapeCensus(unit)]));
-  const ofUnits = leavesOf<UnitLeaf>(root).map((leaf) => inside.get(leaf.unit) ?? NONE);
-  return [partCensus(root), ...ofUnits].reduce(together, NONE);
+  const ofUnits = leavesOf<UnitLeaf>(root).map((leaf) => inside.get(leaf.unit) ?? NO_SEAMS);
+  return [partCensus(root), ...ofUnits].reduce(together, NO_SEAMS);
 }
 
-function together(a: SeamCensus, b: SeamCensus): SeamCensus {
+/** Two counts in one. */
+export function together(a: SeamCensus, b: SeamCensus): SeamCensus {
   return {
     full: a.full + b.full,
     partial: a.partial + b.partial,
@@ -32,10 +34,10 @@ function together(a: SeamCensus, b: SeamCensus): SeamCensus {
 
 /** The seams between the units of a part. */
 function partCensus(part: BlockPart): SeamCensus {
-  if (isLeaf<UnitLeaf>(part)) return NONE;
+  if (isLeaf<UnitLeaf>(part)) return NO_SEAMS;
   const children = childrenOf<UnitLeaf>(part);
   const partial = part.kind === 'ring' ? 1 : 0;
-  const own = { ...NONE, full: children.length - 1 - partial, partial };
+  const own = { ...NO_SEAMS, full: children.length - 1 - partial, partial };
   return children.map(partCensus).reduce(together, own);
 }
 
@@ -46,5 +48,15 @@ export function shapeCensus(unit: Shape): SeamCensus {
     return { full: count('full'), partial: count('partial'), setIn: count('set-in'), curved: count('curved') };
   }
   const seams = unitPolygons({ ...unit, key: '' } as Unit).length - 1;
-  return unit.kind === 'quarter-circle' ? { ...NONE, curved: seams } : { ...NONE, full: seams };
+  return unit.kind === 'quarter-circle' ? { ...NO_SEAMS, curved: seams } : { ...NO_SEAMS, full: seams };
+}
+
+/** What a maker has to know how to sew, in words; straight seams alone are said to be so. */
+export function seamSkills({ partial, setIn, curved }: SeamCensus): readonly string[] {
+  const hard = [
+    ...(partial > 0 ? ['Partial seams'] : []),
+    ...(setIn > 0 ? ['Set-in seams'] : []),
+    ...(curved > 0 ? ['Curved seams'] : []),
+  ];
+  return hard.length > 0 ? hard : ['Straight seams from edge to edge throughout'];
 }

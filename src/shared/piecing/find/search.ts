@@ -1,5 +1,5 @@
 import { type Box, type Turn, undoTurn } from '../../drawing/turn.ts';
-import { shapeCensus } from '../census.ts';
+import { NO_SEAMS, shapeCensus } from '../census.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { mapFour } from '../tree.ts';
 import { type Cost, RING_EFFORT, RING_LESSON, ROUNDS_LESSON, ROW_LESSON, SEAM, sum, total, unitCost } from './cost.ts';
@@ -253,5 +253,3 @@ export class Search {
     return { decision, cost: sum([...shared, { effort: RING_EFFORT, lessons: RING_LESSON }]) };
   }
 }
-
-const NO_SEAMS = { full: 0, partial: 0, setIn: 0, curved: 0 };
