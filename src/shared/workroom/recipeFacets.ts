@@ -1,14 +1,14 @@
 import { arcBetween } from '../drawing/curve.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import type { Point } from '../drawing/turn.ts';
 import { edgesOf } from '../drawing/vertex.ts';
-import { type Inches, onRuler } from '../measure/inches.ts';
+import type { Inches } from '../measure/inches.ts';
 import { seamCensus } from '../piecing/census.ts';
 import { lower } from '../piecing/lower.ts';
 import type { RecipeBook } from '../piecing/lowering.ts';
 import type { MethodId } from '../piecing/method.ts';
 import { methodsFor } from '../piecing/methods/index.ts';
 import type { Piecing, Unit } from '../piecing/piecing.ts';
+import { cornersOf, isRulerFriendly } from '../piecing/rulerSizes.ts';
 import type { Recipe } from '../recipe/schema.ts';
 
 /**
@@ -61,42 +61,8 @@ export function recipeFacets(recipe: Recipe, book: RecipeBook): RecipeFacets | n
     units: [...new Set(piecing.units.map(({ kind }) => kind))],
     methods: [...new Set(methods)],
     skills: skillsOf(piecing),
-    sizes: FACET_SIZES.filter((width) => isRulerFriendly(piecing, width)),
+    sizes: FACET_SIZES.filter((width) => isRulerFriendly(piecing, width, EIGHTH)),
   };
-}
-
-/**
- * Whether every unit of a block finishes on the marks of the ruler, and so can be cut as it is drawn.
- * @param width finished width of the block, inches
- * @param step of the ruler, inches
- */
-export function isRulerFriendly({ drawing, units }: Piecing, width: Inches, step: Inches = EIGHTH): boolean {
-  const grid = width / drawing.width;
-  return units.every((unit) => lengthsOf(unit).every((length) => onRuler(length * grid, step)));
-}
-
-/** The lengths of a unit, in grid units, that a maker measures along its sides: of its pieces too, where it is cut from them. */
-function lengthsOf(unit: Unit): readonly number[] {
-  const { width, height } = unit;
-  switch (unit.kind) {
-    case 'corners':
-      return [width, height, ...unit.corners.map(({ size }) => size)];
-    case 'four-patch':
-    case 'square-in-square':
-      return [width / 2, height / 2];
-    case 'nine-patch':
-      return [width / 3, height / 3];
-    case 'checkerboard':
-      return [width / unit.columns, height / unit.rows];
-    case 'rails':
-      return [width, height / unit.roles.length];
-    case 'quarter-circle':
-      return [width, height, unit.radius];
-    case 'pieced':
-      return cornersOf(unit.drawing).flatMap(({ x, y }) => [x, y]);
-    default:
-      return [width, height];
-  }
 }
 
 /** The equal columns and rows of a block's own grid: a four-patch of nine-patches is a four-patch. Null where it has none. */
@@ -120,12 +86,6 @@ const FAMILIES: Readonly<Record<number, GridFamily>> = {
   5: 'five-patch',
   7: 'seven-patch',
 };
-
-/** The corners of patches; those on the way of an arc only carry the arc. */
-function cornersOf(drawing: Drawing): readonly Point[] {
-  const straight = new Set(edgesOf(drawing).flatMap(([a, b]) => (arcBetween(drawing, a, b) === null ? [a, b] : [])));
-  return drawing.points.filter((_, vertex) => straight.has(vertex));
-}
 
 function gridOf(drawing: Drawing): number | null {
   const corners = cornersOf(drawing);
