@@ -1,6 +1,6 @@
 import { setImmediate as rest } from 'node:timers/promises';
 import { facetTerms } from '../../shared/workroom/facetTerms.ts';
-import { FACETS_VERSION, recipeFacets } from '../../shared/workroom/recipeFacets.ts';
+import { facetRules, recipeFacets } from '../../shared/workroom/recipeFacets.ts';
 import type { Reader } from '../reader.ts';
 import type { KeptRecipe } from '../store/keptRecipe.ts';
 import type { Store } from '../store/store.ts';
@@ -23,12 +23,13 @@ export interface FacetKeeper {
 export function keepFacets(store: Store, reader: Reader, report: (error: unknown) => void): FacetKeeper {
   let closed = false;
   let working: Promise<void> | null = null;
+  const rules = facetRules();
   const derive = (kept: KeptRecipe) => termsOf(kept, store, reader, report);
   const work = async () => {
     for (;;) {
       if (closed) return;
       const until = performance.now() + AT_A_TIME;
-      const left = store.recipes.facets.workOut(FACETS_VERSION, derive, () => performance.now() > until);
+      const left = store.recipes.facets.workOut(rules, derive, () => performance.now() > until);
       if (left === 0) return;
       await rest();
     }

@@ -6,7 +6,7 @@ import { seamCensus } from '../piecing/census.ts';
 import { lower } from '../piecing/lower.ts';
 import type { RecipeBook } from '../piecing/lowering.ts';
 import type { MethodId } from '../piecing/method.ts';
-import { methodsFor } from '../piecing/methods/index.ts';
+import { METHODS, methodsFor } from '../piecing/methods/index.ts';
 import type { Piecing, Unit } from '../piecing/piecing.ts';
 import { cornersOf, isRulerFriendly } from '../piecing/rulerSizes.ts';
 import type { Recipe } from '../recipe/schema.ts';
@@ -38,8 +38,17 @@ export interface RecipeFacets {
 /** Finished block widths the library is asked for, inches: those patterns are most often sold in (common practice). */
 export const FACET_SIZES: readonly Inches[] = [4, 6, 7, 8, 9, 10, 12, 14, 15, 16];
 
-/** Raised when facets are worked out differently, so that those kept from before are worked out anew. */
-export const FACETS_VERSION = 1;
+/** Raised when facets are worked out differently. */
+const VERSION = 1;
+
+/**
+ * A number for the rules facets are worked out by, so that those kept from before are worked out anew when they change: of
+ * this file, and of the methods the house knows. Never 0.
+ */
+export function facetRules(): number {
+  const text = [VERSION, ...METHODS.map(({ id }) => id)].join(' ');
+  return [...text].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 1_000_003, 7) + 1;
+}
 
 const EIGHTH: Inches = 1 / 8;
 
