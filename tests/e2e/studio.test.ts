@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
@@ -189,6 +189,9 @@ describeWithTool('chromium', 'the studio in a browser', () => {
       .first()
       .waitFor();
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Harbour Lights');
+    const recipe = readFileSync(new URL('../../resources/recipes/pinwheel.recipe.json', import.meta.url), 'utf8');
+    await choose('whirl.recipe.json', recipe.replace('"pinwheel"', '"whirl"').replace('"Pinwheel"', '"Whirl"'));
+    await page.getByRole('region', { name: 'Whirl' }).getByText('Block recipe').waitFor();
   });
 
   it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {

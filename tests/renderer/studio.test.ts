@@ -43,6 +43,15 @@ describe('the studio', () => {
     expect(state()).toMatchObject({ view: 'library', history: null, closed: null });
   });
 
+  it('says why when the last pattern cannot be opened, and leaves the way to the others', async () => {
+    const host = fakeHost({ patterns: [smallPattern()], first: 'washed-away' });
+    const studio = createStudio({ host, workOut, later: (run) => run() });
+    await studio.start();
+    expect(studio.store.getState().closed).toMatchObject({ kind: 'not-found' });
+    expect(await studio.open('low-tide')).toBe(true);
+    expect(studio.store.getState().closed).toBeNull();
+  });
+
   it('puts every edit on disk without being asked', async () => {
     const { studio, host, state } = begin();
     await studio.start();

@@ -34,10 +34,15 @@ export function fitText(facts: PatternFit, source: Source, width: number): strin
 export function verdict({ fits, sizes, unfit, findings }: PatternFit): string {
   const all = sizes.length + unfit.filter((name) => !sizes.some((size) => size.name === name)).length;
   const again = findings.some(({ level }) => level === 'look') ? ' Some things are worth another look.' : '';
-  if (fits) return `${all === 1 ? 'Fits.' : `Fits in all ${all} sizes.`}${again}`;
+  if (fits) return `${fitsIn(all)}${again}`;
   const fitting = all - unfit.length;
   if (fitting === 0) return all === 1 ? 'Does not fit.' : 'Fits in none of its sizes.';
   return `Fits in ${fitting} of ${all} sizes; not in ${unfit.join(', ')}.`;
+}
+
+function fitsIn(sizes: number): string {
+  if (sizes === 1) return 'Fits.';
+  return sizes === 2 ? 'Fits in both sizes.' : `Fits in all ${sizes} sizes.`;
 }
 
 function sizeTables(sizes: readonly SizeFit[], width: number): readonly string[] {

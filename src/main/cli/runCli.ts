@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander';
 import { knownRefusal } from '../refusal.ts';
 import { EXIT } from './exit.ts';
+import { ownVersion } from './program.ts';
 import type { PublishWishes } from './publish.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -47,6 +48,8 @@ interface Wishes {
 function commands(terminal: Terminal, ended: Ended): Command {
   const program = new Command('piecewright')
     .description('Quilt patterns that fit, from files written by hand or saved by the studio.')
+    .version(ownVersion(), '--version', 'the version of this program')
+    .helpOption('-h, --help', 'this help')
     .exitOverride()
     .showHelpAfterError('Ask for the commands with “piecewright --help”.')
     .configureOutput({

@@ -32,6 +32,8 @@ export function App({ studio }: { readonly studio: Studio }) {
 /** Asks before the window goes while something is not on disk. */
 function guardLeaving(studio: Studio): () => void {
   const onLeave = (event: BeforeUnloadEvent) => {
+    // What is typed in a field goes into the pattern when the field is left.
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     if (studio.store.getState().kept.state !== 'kept') event.preventDefault();
   };
   window.addEventListener('beforeunload', onLeave);

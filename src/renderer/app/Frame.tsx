@@ -1,6 +1,7 @@
 import { Suspense, useEffect, useRef } from 'react';
+import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
-import { useStudioState } from '../state/hooks.tsx';
+import { useStudio, useStudioState } from '../state/hooks.tsx';
 import type { ViewId } from '../state/viewId.ts';
 import { CommandList } from './CommandList.tsx';
 import { FitLine } from './FitLine.tsx';
@@ -57,9 +58,13 @@ function Stage() {
   const view = useStudioState((state) => state.view);
   const open = useStudioState(({ history }) => history !== null);
   const closed = useStudioState((state) => state.closed);
-  if (closed !== null) {
+  const studio = useStudio();
+  if (closed !== null && view !== 'library') {
     return (
-      <EmptyState title="Nothing could be opened">
+      <EmptyState
+        title="The pattern could not be opened"
+        act={<Button onPress={() => studio.show('library')}>To the library</Button>}
+      >
         <p>{closed.words}</p>
       </EmptyState>
     );

@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import type { Note } from '../state/studio.ts';
+import type { Note } from '../state/studioState.ts';
 import styles from './Notes.module.css';
 
 /** How long a note stays, milliseconds; one with a way back stays longer, one that stops stays until it is put away. */

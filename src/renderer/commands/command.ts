@@ -1,4 +1,5 @@
-import type { Studio, StudioState } from '../state/studio.ts';
+import type { Studio } from '../state/studio.ts';
+import type { StudioState } from '../state/studioState.ts';
 
 export type CommandGroup = 'Pattern' | 'Go to' | 'Sizes' | 'Here' | 'Studio';
 

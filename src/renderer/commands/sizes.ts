@@ -1,4 +1,4 @@
-import type { StudioState } from '../state/studio.ts';
+import type { StudioState } from '../state/studioState.ts';
 import type { Command } from './command.ts';
 
 function neighbour(state: StudioState, by: 1 | -1): string | undefined {

@@ -10,6 +10,7 @@ import { PatternShelf } from './PatternShelf.tsx';
 import { RecipePanel } from './RecipePanel.tsx';
 import { RecipeShelf } from './RecipeShelf.tsx';
 import { useBringIn } from './useBringIn.ts';
+import { useRecipeCard } from './useRecipeCard.ts';
 import { useShelf } from './useShelf.ts';
 
 /** What a pattern or recipe file may call itself when it is dropped; systems differ. */
@@ -29,7 +30,7 @@ export default function LibraryView() {
   const pickPattern = useCallback((id: string) => setPicked({ kind: 'pattern', id }), []);
   const pickRecipe = useCallback((id: string) => setPicked({ kind: 'recipe', id }), []);
   const pattern = picked?.kind === 'pattern' ? shelf.patterns.find(({ id }) => id === picked.id) : undefined;
-  const recipe = picked?.kind === 'recipe' ? shelf.recipes.find(({ id }) => id === picked.id) : undefined;
+  const recipe = useRecipeCard(picked?.kind === 'recipe' ? picked.id : undefined, shelf);
 
   return (
     <DropZone

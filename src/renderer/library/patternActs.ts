@@ -2,7 +2,6 @@ import { freeId } from '../../shared/pattern/edits/list.ts';
 import { documentText } from '../../shared/pattern/save.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { giveFile } from '../parts/giveFile.ts';
-import { refusalOf } from '../state/host.ts';
 import type { Studio } from '../state/studio.ts';
 
 /** Does something on the shelf; a refusal is said in words. Answers whether it was done. */
@@ -11,7 +10,7 @@ export async function attempt(studio: Studio, act: () => Promise<unknown>): Prom
     await act();
     return true;
   } catch (thrown) {
-    studio.say(refusalOf(thrown).words, { tone: 'stops' });
+    studio.sayWhy(thrown);
     return false;
   }
 }

@@ -1,6 +1,5 @@
 import type { Imported } from '../../shared/contract.ts';
 import { useStudio } from '../state/hooks.tsx';
-import { refusalOf } from '../state/host.ts';
 import type { Studio } from '../state/studio.ts';
 
 /** Brings files into the library one after another and says what came of each. */
@@ -20,7 +19,7 @@ async function bringIn(studio: Studio, file: File): Promise<Imported | null> {
     studio.say(`${file.name} is in the library.`);
     return imported;
   } catch (thrown) {
-    studio.say(refusalOf(thrown).words, { tone: 'stops' });
+    studio.sayWhy(thrown);
     return null;
   }
 }

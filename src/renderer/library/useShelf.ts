@@ -1,7 +1,6 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Contract, PatternCard, RecipeCard } from '../../shared/contract.ts';
 import { useHost, useStudio, useStudioState } from '../state/hooks.tsx';
-import { refusalOf } from '../state/host.ts';
 
 /** How many recipe cards are asked for at a time. */
 const AT_A_TIME = 60;
@@ -54,7 +53,7 @@ export function useShelf(words: string): Shelf {
     let wanted = true;
     find(host, words)
       .then((next) => wanted && setFound(next))
-      .catch((thrown) => wanted && studio.say(refusalOf(thrown).words, { tone: 'stops' }));
+      .catch((thrown) => wanted && studio.sayWhy(thrown));
     return () => {
       wanted = false;
     };

@@ -26,7 +26,13 @@ export function WordsPart() {
   return (
     <PanelPart title="Words">
       {FIELDS.map(({ field, ...rest }) => (
-        <TextField key={field} {...rest} value={words[field]} onChange={(text) => act(setWords, { field, text })} />
+        <TextField
+          key={field}
+          {...rest}
+          value={words[field]}
+          whileTyping={rest.long ?? false}
+          onChange={(text, mark) => act(setWords, { field, text }, mark)}
+        />
       ))}
     </PanelPart>
   );

@@ -1,12 +1,15 @@
-import { type KeyboardEvent, useState } from 'react';
+import type { KeyboardEvent } from 'react';
 import { TextField as AriaTextField, FieldError, Input, Label, Text, TextArea } from 'react-aria-components';
 import styles from './fields.module.css';
+import { useTyping } from './useTyping.ts';
 
 export interface TextFieldProps {
   readonly label: string;
   readonly value: string;
-  /** Told once the designer has finished typing. */
-  readonly onChange: (value: string) => void;
+  /** Told once the designer has finished typing; all that is told with one mark belongs to one act. */
+  readonly onChange: (value: string, mark: string) => void;
+  /** Tell it also whenever the hand rests: for long texts, so that a crash loses none of them. */
+  readonly whileTyping?: boolean;
   /** Several lines. */
   readonly long?: boolean;
   /** Something must be written here; the words say what. */
@@ -17,27 +20,24 @@ export interface TextFieldProps {
 }
 
 /** Words the designer writes. They go into the pattern when the field is left or Enter is pressed; Escape takes them back. */
-export function TextField({ label, value, onChange, long = false, needed, help, bare = false }: TextFieldProps) {
-  const [typed, setTyped] = useState<string | null>(null);
-  const trouble = typed !== null && needed !== undefined && typed.trim() === '' ? needed : null;
+export function TextField(props: TextFieldProps) {
+  const { label, value, onChange, long = false, whileTyping = false, needed, help, bare = false } = props;
+  const wrong = (text: string) => needed !== undefined && text.trim() === '';
+  const { typed, type, finish, giveUp } = useTyping({ value, onChange, wrong, whileTyping });
+  const trouble = typed !== null && wrong(typed) ? needed : null;
   const settled = typed === null || undefined;
-  const finish = () => {
-    if (typed === null || trouble !== null) return;
-    setTyped(null);
-    if (typed.trim() !== value) onChange(typed.trim());
-  };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter' && (!long || event.ctrlKey || event.metaKey)) finish();
     else if (event.key === 'Escape' && typed !== null) {
       event.stopPropagation();
-      setTyped(null);
+      giveUp();
     }
   };
   return (
     <AriaTextField
       className={styles.field ?? ''}
       value={typed ?? value}
-      onChange={setTyped}
+      onChange={type}
       onBlur={finish}
       isInvalid={trouble !== null}
       {...(bare ? { 'aria-label': label } : {})}

@@ -1,6 +1,6 @@
 import type { Command } from '../commands/command.ts';
 import type { Cell } from '../parts/lattice/lattice.ts';
-import type { StudioState } from '../state/studio.ts';
+import type { StudioState } from '../state/studioState.ts';
 import { OVERS, type Over } from './look.ts';
 import { placeActs } from './placeActs.ts';
 import { quiltStore } from './quiltStore.ts';

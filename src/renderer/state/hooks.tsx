@@ -4,7 +4,8 @@ import type { Contract } from '../../shared/contract.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import type { Selection } from './selection.ts';
-import type { Studio, StudioState } from './studio.ts';
+import type { Studio } from './studio.ts';
+import type { StudioState } from './studioState.ts';
 
 const StudioContext = createContext<Studio | null>(null);
 

@@ -39,8 +39,13 @@ function caption({ size, quilt }: WorkedSize): Words {
   return [{ strong: size.name }, ', ', ...sizeWords(quilt.finished), ' finished: ', listed(blocks), '.'];
 }
 
+/** The size with the fewest blocks shows best how rows are sewn. */
+function fewestBlocks({ sizes, shown }: Desk): WorkedSize {
+  return sizes.reduce((few, size) => (size.quilt.blocks.length < few.quilt.blocks.length ? size : few), shown);
+}
+
 function rowSteps(desk: Desk): readonly Step[] {
-  const { shown } = desk;
+  const shown = fewestBlocks(desk);
   const rows: Step = {
     words: [
       [

@@ -1,0 +1,80 @@
+import type { Contract } from '../../shared/contract.ts';
+import type { Pattern } from '../../shared/pattern/schema.ts';
+import { type History, opened } from './history.ts';
+import { Keeper } from './keeper.ts';
+import type { Notes } from './notes.ts';
+import { WHOLE_PATTERN } from './selection.ts';
+import type { StudioStore } from './studioState.ts';
+import { type Later, type WorkOut, workingBy } from './working.ts';
+
+export interface DocumentNeeds {
+  readonly host: Contract;
+  readonly store: StudioStore;
+  readonly notes: Notes;
+  readonly workOut: WorkOut;
+  readonly later?: Later | undefined;
+}
+
+/** The document on the table: kept, worked out and shown together, so that none of the three falls behind unseen. */
+export class OpenDocument {
+  readonly #needs: DocumentNeeds;
+  readonly #work: (pattern: Pattern) => void;
+  #keeper: Keeper;
+
+  constructor(needs: DocumentNeeds) {
+    const { store, notes } = needs;
+    this.#needs = needs;
+    this.#keeper = new Keeper(needs.host.savePattern, null, () => undefined);
+    const done = (worked: ReturnType<WorkOut>) =>
+      store.setState(({ history }) => ({ worked, working: history?.now !== worked.pattern }));
+    const failed = (thrown: unknown) => {
+      store.setState({ working: false });
+      notes.sayWhy(thrown);
+    };
+    this.#work = workingBy(needs.workOut, { done, failed }, needs.later);
+  }
+
+  get keeper(): Keeper {
+    return this.#keeper;
+  }
+
+  /** Puts a document on the table; `revision` is the one on disk, null when it is on none. */
+  begin(pattern: Pattern, revision: number | null): void {
+    const { host, store } = this.#needs;
+    this.#keeper = new Keeper(host.savePattern, revision, (kept) => store.setState({ kept }));
+    store.setState({
+      history: opened(pattern),
+      kept: { state: 'kept' },
+      size: pattern.sizes[0]?.id ?? null,
+      compare: false,
+      selection: WHOLE_PATTERN,
+      pointed: null,
+      worked: null,
+      working: true,
+      closed: null,
+    });
+    this.#work(pattern);
+    if (revision === null) this.#keeper.keep(pattern);
+  }
+
+  /** Changes the document by its history: shown at once, then kept and worked out. */
+  change(step: (history: History) => History): void {
+    const { store } = this.#needs;
+    const { history } = store.getState();
+    const next = history === null ? null : step(history);
+    if (next === null || next === history) return;
+    store.setState({ history: next, working: true });
+    this.#keeper.keep(next.now);
+    this.#work(next.now);
+  }
+
+  /** Whether the document may leave the table: it is on disk, or there is none. Says so when it may not. */
+  async mayGo(): Promise<boolean> {
+    const { store, notes } = this.#needs;
+    await this.#keeper.settled();
+    const { history } = store.getState();
+    if (history === null || !this.#keeper.busy) return true;
+    notes.say(`“${history.now.title}” is not kept yet, so it stays open.`, { tone: 'stops' });
+    return false;
+  }
+}
