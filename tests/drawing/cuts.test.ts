@@ -114,6 +114,39 @@ describe('cutting and joining patches', () => {
   });
 });
 
+describe('two corners joined twice', () => {
+  test('by a straight cut and an arc hold a lens between them, whichever is cut first', () => {
+    const straight = { from: at(4, 0), to: at(0, 4) };
+    const arc = { ...straight, centre: at(0, 0) };
+    const first = splitPatch(square(4), 0, straight, 'a');
+    const second = splitPatch(first, patchAt(first, at(3, 3)) ?? -1, arc, 'b');
+    const other = splitPatch(square(4), 0, arc, 'a');
+    const lens = splitPatch(other, patchAt(other, at(1, 1)) ?? -1, straight, 'b');
+    for (const drawing of [second, lens]) {
+      expect(checkDrawing(drawing, '')).toEqual([]);
+      expect(drawing.patches).toHaveLength(3);
+      expect(areaOf(drawing)).toBeCloseTo(16, 6);
+      const read = readDrawnBody(drawnBody(drawing), 'body');
+      expect(read.ok && read.value.patches.length).toBe(3);
+    }
+  });
+
+  test('by two arcs, typed as patches, are a melon', () => {
+    const melon = buildDrawing(4, 4, [
+      {
+        role: 'm',
+        corners: [
+          { ...at(4, 0), centre: at(4, 4) },
+          { ...at(0, 4), centre: at(0, 0) },
+        ],
+      },
+      { role: 'b', corners: [at(0, 0), at(4, 0), { ...at(0, 4), centre: at(4, 4) }] },
+      { role: 'b', corners: [at(4, 4), at(0, 4), { ...at(4, 0), centre: at(0, 0) }] },
+    ]);
+    expect(checkDrawing(melon, '')).toEqual([]);
+  });
+});
+
 describe('what cannot be is said, and the drawing is as it was', () => {
   const reasonOf = (result: ReturnType<typeof maybeSplitPatch>) => (result.ok ? '' : (result.findings[0]?.what ?? ''));
 

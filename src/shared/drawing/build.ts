@@ -1,3 +1,4 @@
+import { arcMiddle } from './curve.ts';
 import type { Arc, Drawing, Patch, Polygon } from './drawing.ts';
 import { beside, distance, MEANT } from './near.ts';
 import type { Point } from './turn.ts';
@@ -68,6 +69,7 @@ export function buildDrawing(width: number, height: number, polygons: readonly P
   const loops = polygons.map((polygon) =>
     clockwise(polygon).map((corner) => ({ vertex: vertices.indexOf(place(corner)), centre: corner.centre })),
   );
+  for (const middle of middlesOfDoubled(loops, vertices.points)) vertices.indexOf(middle);
   const arcs = new Map<string, Arc>();
   const patches = loops.map((loop, p): Patch => {
     const outline = loop.flatMap(({ vertex: a }, k) => {
@@ -85,6 +87,31 @@ export function buildDrawing(width: number, height: number, polygons: readonly P
   });
   const drawing = { width, height, points: vertices.points, patches };
   return arcs.size === 0 ? drawing : { ...drawing, arcs: [...arcs.values()] };
+}
+
+interface Turned {
+  readonly vertex: number;
+  readonly centre: Point | undefined;
+}
+
+/**
+ * An edge is known by its two vertices. Where two corners are joined twice, by an arc and a straight edge or by two arcs,
+ * every such arc is given a vertex in its middle.
+ */
+function middlesOfDoubled(loops: readonly (readonly Turned[])[], points: readonly Point[]): readonly Point[] {
+  const ways = new Map<string, Map<string, Point | null>>();
+  for (const loop of loops) {
+    loop.forEach(({ vertex: a }, k) => {
+      const { vertex: b, centre } = loop[(k + 1) % loop.length] as Turned;
+      const edge = a < b ? `${a} ${b}` : `${b} ${a}`;
+      const way = centre === undefined ? '' : `${centre.x.toFixed(3)} ${centre.y.toFixed(3)}`;
+      const [from, to] = [points[a] as Point, points[b] as Point];
+      const middle = centre === undefined || a === b ? null : arcMiddle(from, to, centre);
+      ways.set(edge, (ways.get(edge) ?? new Map()).set(way, middle));
+    });
+  }
+  const doubled = [...ways.values()].filter((way) => way.size > 1);
+  return doubled.flatMap((way) => [...way.values()].flatMap((middle) => middle ?? []));
 }
 
 /** A coordinate that is meant for the edge of the block is on it. */

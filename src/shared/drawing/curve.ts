@@ -24,6 +24,15 @@ export function arcPoints(from: Point, to: Point, centre: Point, perQuarter = PE
   });
 }
 
+/** The place in the middle of an arc, the shorter way round. */
+export function arcMiddle(from: Point, to: Point, centre: Point): Point {
+  // An even number of pieces has a place in the very middle.
+  const between = arcPoints(from, to, centre, 2 * PER_QUARTER);
+  const middle = between[Math.floor(between.length / 2)];
+  if (middle === undefined) throw new RangeError('An arc without a length has no middle');
+  return middle;
+}
+
 /** An angle brought between half a turn back and half a turn on; of the two half turns, the one on. */
 function shorter(angle: number): number {
   const turns = Math.round(angle / (2 * Math.PI));

@@ -1,9 +1,9 @@
 import { accept, type Maybe, refuse } from '../measure/finding.ts';
-import { arcPoints, outlinePoints, pointAt } from './curve.ts';
+import { arcBetween, arcMiddle, arcPoints, outlinePoints, pointAt } from './curve.ts';
 import { type Drawing, doubleArea, type Patch } from './drawing.ts';
 import { beside, isInside, isOneVertex, sideOf } from './near.ts';
 import type { Point } from './turn.ts';
-import { withLooseVertex, withVertexAt } from './vertex.ts';
+import { edgesOf, withLooseVertex, withVertexAt } from './vertex.ts';
 
 /** A cut through one patch, from a place on its outline to another, in grid units. */
 export interface Cut {
@@ -42,7 +42,23 @@ export function maybeSplitPatch(drawing: Drawing, patch: number, cut: Cut, role:
     if (!outline.includes(vertex)) return refuse(`${placeText(place)} is not on the outline of the patch.`, where);
   }
   const wrong = runsInside(end.drawing, patch, start.vertex, end.vertex, cut);
-  return wrong === null ? accept(cutThrough(end.drawing, patch, start.vertex, end.vertex, cut, role)) : wrong;
+  if (wrong !== null) return wrong;
+  return accept(cutThrough(apart(end.drawing, start.vertex, end.vertex), patch, start.vertex, end.vertex, cut, role));
+}
+
+/**
+ * An edge is known by its two vertices, so two edges between the same two must not be: an arc that joins the ends of a cut
+ * already is given a vertex in its middle.
+ */
+function apart(drawing: Drawing, from: number, to: number): Drawing {
+  const arc = arcBetween(drawing, from, to);
+  if (arc === null) return drawing;
+  const divided = withVertexAt(drawing, arcMiddle(pointAt(drawing, from), pointAt(drawing, to), arc.centre));
+  return divided?.drawing ?? drawing;
+}
+
+function areJoined(drawing: Drawing, a: number, b: number): boolean {
+  return edgesOf(drawing).some(([p, q]) => (p === a && q === b) || (p === b && q === a));
 }
 
 export function placeText({ x, y }: Point): string {
@@ -116,7 +132,9 @@ function crosses(a: Point, b: Point, c: Point, d: Point): boolean {
 function cutThrough(drawing: Drawing, patch: number, from: number, to: number, cut: Cut, role: string): Drawing {
   const between: number[] = [];
   let now = drawing;
-  for (const place of cut.through ?? []) {
+  const ends = [pointAt(drawing, from), pointAt(drawing, to)] as const;
+  const doubled = cut.centre !== undefined && areJoined(drawing, from, to);
+  for (const place of doubled ? [arcMiddle(...ends, cut.centre)] : (cut.through ?? [])) {
     const added = withLooseVertex(now, place);
     now = added.drawing;
     between.push(added.vertex);
@@ -128,9 +146,15 @@ function cutThrough(drawing: Drawing, patch: number, from: number, to: number, c
   const left: Patch = { ...whole, outline: [...there, to, ...[...between].reverse()] };
   const right: Patch = { role, outline: [...back, from, ...between] };
   const patches = [...now.patches.map((other, i) => (i === patch ? left : other)), right];
-  const arcs = cut.centre === undefined ? now.arcs : [...(now.arcs ?? []), { a: from, b: to, centre: cut.centre }];
-  const cutDrawing = { ...now, patches, ...(arcs === undefined ? {} : { arcs }) };
+  const cutDrawing = { ...now, patches, ...arcsWith(now, [from, ...between, to], cut.centre) };
   return ordered(cutDrawing, patch);
+}
+
+/** The arcs of a drawing with those of a cut, vertex by vertex. */
+function arcsWith({ arcs }: Drawing, way: readonly number[], centre: Point | undefined): Pick<Drawing, 'arcs'> {
+  if (centre === undefined) return arcs === undefined ? {} : { arcs };
+  const added = way.slice(1).map((b, i) => ({ a: way[i] as number, b, centre }));
+  return { arcs: [...(arcs ?? []), ...added] };
 }
 
 /** The vertices of an outline from one of its vertices up to, not with, another. */
