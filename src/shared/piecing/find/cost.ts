@@ -17,18 +17,23 @@ export interface Cost {
 
 export const SEAM = 1;
 
-/** Telling a row, a set of rounds, a ring: once for each that is different. */
-export const ROW_LESSON = 1;
-export const ROUNDS_LESSON = 2.5;
-export const RING_LESSON = 4;
+/** A part to learn: the more things it is made of, the more there is to lay out in the right place. */
+const THING_LESSON = 0.25;
+const LESSONS = { row: 0, rounds: 0.5, ring: 3 } as const;
 
 /** A partial seam, beyond the seam itself: it is sewn in two goes. */
 const PARTIAL = 20;
 const CURVED = 30;
 const SET_IN = 100;
 
-/** What a ring's own seams cost: three full ones and the partial one. */
-export const RING_EFFORT = 4 * SEAM + PARTIAL;
+/** What it costs to sew so many things together into one part, beyond the things themselves. */
+export function partCost(kind: keyof typeof LESSONS, things: number): Cost {
+  const effort = SEAM * (things - 1) + (kind === 'ring' ? PARTIAL : 0);
+  return { effort, lessons: LESSONS[kind] + THING_LESSON * things };
+}
+
+/** What one more log costs, beyond the log itself. */
+export const LOG: Cost = { effort: SEAM, lessons: THING_LESSON };
 
 /** Making one unit and learning it. Its patches are handled one by one unless the trade makes it from larger pieces. */
 export function unitCost(shape: Shape, patches: number, census: SeamCensus): Cost {

@@ -72,8 +72,15 @@ export function fieldOf(drawing: Drawing): Field {
     upright: (line, top, bottom) => upright.whole(line, top, bottom),
     level: (line, left, right) => level.whole(line, left, right),
     count: (region) => counts.of(region),
-    inside: (region) => patches.flatMap((patch, index) => (holds(region, patch) ? [index] : [])),
+    inside: (region) => insideOf(patches, region),
   };
+}
+
+function insideOf(patches: readonly FieldPatch[], region: Region): readonly number[] {
+  const found: number[] = [];
+  for (let index = 0; index < patches.length; index += 1)
+    if (holds(region, patches[index] as FieldPatch)) found.push(index);
+  return found;
 }
 
 function holds({ left, top, right, bottom }: Region, { column, row }: FieldPatch): boolean {

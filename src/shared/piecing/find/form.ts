@@ -30,8 +30,7 @@ export function formsOf(field: Field): Forms {
       const [x, y] = [cells.across[region.left] as number, cells.down[region.top] as number];
       const width = (cells.across[region.right] as number) - x;
       const height = (cells.down[region.bottom] as number) - y;
-      const marks = ALL_TURNS.map((_, way) => likeness({ x, y, width, height }, patches, seen, way));
-      return formFrom(marks);
+      return formFrom(likenesses({ x, y, width, height }, patches, seen));
     },
   };
 }
@@ -40,20 +39,21 @@ function fine(length: number): number {
   return Math.round(length * FINE);
 }
 
-/** A patch in thousandths: the box about its corners, and numbers for its shape and role in each of the eight ways to lie. */
+/** A patch in thousandths: the box about its corners, and two numbers for its shape and role in each of the eight ways to lie. */
 interface Seen {
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  readonly shapes: readonly (readonly [number, number])[];
+  readonly shapes: Int32Array;
 }
 
 function seenPatch(field: Field, patch: FieldPatch): Seen {
   const box = boxOf(field, patch.region);
-  const shapes = ALL_TURNS.map((turn) => {
+  const shapes = new Int32Array(2 * ALL_TURNS.length);
+  ALL_TURNS.forEach((turn, way) => {
     const words = shapeWords(patch, box, turn);
-    return [numberOf(words, 7), numberOf(words, 31)] as const;
+    shapes.set([numberOf(words, 7), numberOf(words, 31)], 2 * way);
   });
   return { x: fine(box.x), y: fine(box.y), width: fine(box.width), height: fine(box.height), shapes };
 }
@@ -79,32 +79,35 @@ interface Whole {
 }
 
 /**
- * A number for everything that lies in a rectangle, turned one of the eight ways: the sum of a scattered number for each
- * patch, so that their order does not matter. Two different rectangles of one block get the same 53 bits by a chance of less
- * than one in a thousand million; and what is taken over from a likeness is checked against the drawing when it is laid out.
+ * A number for everything that lies in a rectangle, for each of the eight ways to turn it: the sum of a scattered number for
+ * each patch, so that their order does not matter. Two different rectangles of one block get the same 53 bits by a chance of
+ * less than one in a thousand million; and what is taken over from a likeness is checked when it is laid out.
  */
-function likeness(
+function likenesses(
   { x, y, width, height }: Whole,
   patches: readonly number[],
   seen: readonly Seen[],
-  way: number,
-): number {
-  const mirrored = way >= 4;
-  const quarters = way % 4;
-  let [high, low] = [scattered(width + height, patches.length, 17), scattered(patches.length, width + height, 29)];
+): readonly number[] {
+  const sums = new Int32Array(16).fill(scattered(width + height, patches.length, 17));
   for (const index of patches) {
     const one = seen[index] as Seen;
-    const dx = mirrored ? x + width - one.x - one.width : one.x - x;
-    const dy = one.y - y;
-    const [farX, farY] = [width - dx - one.width, height - dy - one.height];
-    const left = quarters === 0 ? dx : quarters === 1 ? farY : quarters === 2 ? farX : dy;
-    const top = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? farY : farX;
-    const [first, second] = one.shapes[way] as readonly [number, number];
-    high = (high + scattered(left, top, first)) | 0;
-    low = (low + scattered(top, left, second)) | 0;
+    const [fromLeft, fromTop] = [one.x - x, one.y - y];
+    const [fromRight, fromBottom] = [width - fromLeft - one.width, height - fromTop - one.height];
+    for (let way = 0; way < 8; way += 1) {
+      const [left, right] = way < 4 ? [fromLeft, fromRight] : [fromRight, fromLeft];
+      const quarters = way & 3;
+      const column = quarters === 0 ? left : quarters === 1 ? fromBottom : quarters === 2 ? right : fromTop;
+      const row = quarters === 0 ? fromTop : quarters === 1 ? left : quarters === 2 ? fromBottom : right;
+      const at = 2 * way;
+      sums[at] = (sums[at] as number) + scattered(column, row, one.shapes[at] as number);
+      sums[at + 1] = (sums[at + 1] as number) + scattered(row, column, one.shapes[at + 1] as number);
+    }
   }
-  const upright = quarters % 2 === 0 ? width < height : height < width;
-  return ((high & 0xfffff) * 2 + (upright ? 1 : 0)) * 0x100000000 + (low >>> 0);
+  return ALL_TURNS.map(({ quarters }, way) => {
+    const upright = quarters % 2 === 0 ? width < height : height < width;
+    const [high, low] = [sums[2 * way] as number, sums[2 * way + 1] as number];
+    return ((high & 0xfffff) * 2 + (upright ? 1 : 0)) * 0x100000000 + (low >>> 0);
+  });
 }
 
 /** A text as a whole number of 32 bits: the same text always gives the same number, whatever was asked before. */

@@ -2,7 +2,7 @@ import { type Box, type Turn, undoTurn } from '../../drawing/turn.ts';
 import { NO_SEAMS, shapeCensus } from '../census.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { mapFour } from '../tree.ts';
-import { type Cost, RING_EFFORT, RING_LESSON, ROUNDS_LESSON, ROW_LESSON, SEAM, sum, total, unitCost } from './cost.ts';
+import { type Cost, LOG, partCost, sum, total, unitCost } from './cost.ts';
 import { cutsOf, endsOf, equalCuts, partBetween, partsBetween } from './cuts.ts';
 import { type Along, boxOf, type Field, type Region } from './field.ts';
 import { type Form, type Forms, formsOf } from './form.ts';
@@ -13,10 +13,16 @@ import { recognise } from './recognise.ts';
 import { type RegionRing, ringsIn } from './ringAbout.ts';
 import { cheapestWay, Stretches } from './stretches.ts';
 
+/** Larger parts that reach over a cut are only looked for where they are equal: it is small parts that are units. */
+const MOST_IN_A_STRETCH = 64;
+
 /** What is known of one rectangle. */
 interface Known {
   readonly plans: Plans;
   readonly form: Form;
+  /** The cheapest of its plans; and the cheapest as a part of a row, which is not itself a row in the same direction. */
+  readonly best: Plan | null;
+  readonly inRow: Readonly<Record<Along, Plan | null>>;
 }
 
 /** What was found for the first rectangle of a likeness, for all that look like it. */
@@ -49,10 +55,10 @@ export class Search {
     return this.#of(region).plans;
   }
 
-  /** The cheapest of a rectangle's plans; a part of a row is not itself a row in the same direction. */
+  /** The cheapest of a rectangle's plans; as a part of a row it is not itself a row in the same direction. */
   best(region: Region, within?: Along): Plan | null {
-    const { across, down, rounds, other } = this.plans(region);
-    return cheapest([other, rounds, within === 'down' ? null : down, within === 'across' ? null : across]);
+    const known = this.#of(region);
+    return within === undefined ? known.best : known.inRow[within];
   }
 
   /** The cheapest way to make the core of rounds: anything but more rounds. */
@@ -85,7 +91,10 @@ export class Search {
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     const form = this.#forms.of(region, this.field.inside(region));
-    const found = { plans: this.#alike(region, form), form };
+    const plans = this.#alike(region, form);
+    const { across, down, rounds, other } = plans;
+    const inRow = { across: cheapest([other, rounds, down]), down: cheapest([other, rounds, across]) };
+    const found = { plans, form, best: cheapest([inRow.across, across]), inRow };
     this.#known.set(key, found);
     return found;
   }
@@ -167,6 +176,7 @@ export class Search {
   #cheapestCuts(region: Region, along: Along, lines: readonly number[]): readonly (readonly number[])[] {
     const parts = new Stretches(lines.length, (i, j) => {
       const part = partBetween(region, along, lines[i] as number, lines[j] as number);
+      if (j > i + 1 && this.field.count(part) > MOST_IN_A_STRETCH) return null;
       const plan = this.best(part, along);
       return plan === null ? null : { cost: plan.cost, handed: this.#of(part).form.handed };
     });
@@ -177,7 +187,7 @@ export class Search {
   }
 
   #rowOf(region: Region, along: Along, parts: readonly Region[], plans: readonly (Plan | null)[]): Plan | null {
-    const costs: Cost[] = [{ effort: SEAM * (parts.length - 1), lessons: ROW_LESSON }];
+    const costs: Cost[] = [partCost('row', parts.length)];
     const learnt = new Set<number>();
     for (const [i, plan] of plans.entries()) {
       if (plan === null) return null;
@@ -214,21 +224,20 @@ export class Search {
   #withLog(region: Region, side: BoxOnSide['side'], log: Region, rest: Region): Plan | null {
     const plans = this.plans(rest);
     const core = this.core(rest);
-    const about = core === null ? null : { cost: sum([core.cost, { effort: 0, lessons: ROUNDS_LESSON }]) };
+    const about = core === null ? null : { cost: sum([core.cost, partCost('rounds', 1)]) };
     const { width, height } = boxOf(this.field, log);
     const own = unitCost({ kind: 'log', width, height, role: '' }, 1, NO_SEAMS);
     const last = { side, box: this.#boxIn(region, log) };
     const inner = this.#boxIn(region, rest);
-    const extra = { effort: own.effort + SEAM, lessons: own.lessons };
     const further = plans.rounds?.decision.kind === 'rounds' ? plans.rounds : null;
     if (further !== null && (about === null || total(further.cost) < total(about.cost) + 1e-9)) {
       const { core: middle, logs } = further.decision as Extract<Plan['decision'], { kind: 'rounds' }>;
       const moved = (box: Box): Box => ({ ...box, x: box.x + inner.x, y: box.y + inner.y });
       const all = [...logs.map((one) => ({ side: one.side, box: moved(one.box) })), last];
-      return { decision: { kind: 'rounds', core: moved(middle), logs: all }, cost: sum([further.cost, extra]) };
+      return { decision: { kind: 'rounds', core: moved(middle), logs: all }, cost: sum([further.cost, own, LOG]) };
     }
     if (about === null) return null;
-    return { decision: { kind: 'rounds', core: inner, logs: [last] }, cost: sum([about.cost, extra]) };
+    return { decision: { kind: 'rounds', core: inner, logs: [last] }, cost: sum([about.cost, own, LOG]) };
   }
 
   /** The cheapest ring that fills a rectangle which no seam crosses from edge to edge. */
@@ -250,6 +259,6 @@ export class Search {
     });
     const logs = mapFour(arms, ({ side, region: arm }) => ({ side, box: this.#boxIn(region, arm) }));
     const decision: Plan['decision'] = { kind: 'ring', core: this.#boxIn(region, core), logs };
-    return { decision, cost: sum([...shared, { effort: RING_EFFORT, lessons: RING_LESSON }]) };
+    return { decision, cost: sum([...shared, partCost('ring', parts.length)]) };
   }
 }
