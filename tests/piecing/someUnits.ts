@@ -44,6 +44,89 @@ export const flipped = (width: number, height: number, corners: readonly Flipped
 });
 export const corner = (at: Corner, size: number, role = 'b'): FlippedCorner => ({ at, size, role });
 
+export const qst = (size: number, roles: readonly [string, string, string, string] = ['a', 'b', 'a', 'b']): Unit => ({
+  kind: 'qst',
+  key: 'q',
+  width: size,
+  height: size,
+  roles,
+});
+export const threePatch = (size: number): Unit => ({
+  kind: 'three-patch',
+  key: 't',
+  width: size,
+  height: size,
+  roles: ['a', 'b', 'c'],
+});
+export const squareInSquare = (
+  size: number,
+  roles: readonly [string, string, string, string] = ['b', 'b', 'b', 'b'],
+): Unit => ({ kind: 'square-in-square', key: 's', width: size, height: size, role: 'a', roles });
+export const halfRectangle = (width: number, height: number, diagonal: 'rising' | 'falling' = 'rising'): Unit => ({
+  kind: 'half-rectangle',
+  key: 'r',
+  width,
+  height,
+  diagonal,
+  roles: ['a', 'b'],
+});
+export const ninePatch = (width: number, height = width): Unit => ({
+  kind: 'nine-patch',
+  key: 'n',
+  width,
+  height,
+  roles: ['a', 'b', 'c'],
+});
+export const checkerboard = (columns: number, rows: number, size = 1): Unit => ({
+  kind: 'checkerboard',
+  key: 'b',
+  width: columns * size,
+  height: rows * size,
+  columns,
+  rows,
+  roles: ['a', 'b'],
+});
+export const rails = (width: number, height: number, roles: readonly string[] = ['a', 'b', 'c']): Unit => ({
+  kind: 'rails',
+  key: 'i',
+  width,
+  height,
+  roles,
+});
+export const quarterCircle = (size: number, radius: number): Unit => ({
+  kind: 'quarter-circle',
+  key: 'o',
+  width: size,
+  height: size,
+  radius,
+  roles: ['a', 'b'],
+});
+
+/** A unit of every kind, three or four inches large at an inch to the grid unit. */
+export function oneOfEach(): readonly Unit[] {
+  return [
+    square(3),
+    hst(3),
+    geese(2),
+    flipped(4, 2, [corner('top-left', 1), corner('bottom-right', 2, 'c')]),
+    qst(3),
+    qst(3, ['a', 'b', 'a', 'c']),
+    qst(3, ['a', 'b', 'c', 'd']),
+    threePatch(3),
+    squareInSquare(4),
+    squareInSquare(4, ['b', 'c', 'd', 'e']),
+    halfRectangle(2, 4),
+    halfRectangle(4, 2, 'falling'),
+    fourPatch(4),
+    ninePatch(4.5),
+    checkerboard(4, 4),
+    checkerboard(3, 5),
+    checkerboard(4, 3),
+    rails(4, 4),
+    quarterCircle(4, 3),
+  ];
+}
+
 const CORNERS: readonly Corner[] = ['top-left', 'top-right', 'bottom-right', 'bottom-left'];
 const whole = (max: number) => fc.integer({ min: 1, max });
 
@@ -61,8 +144,34 @@ const flippedUnits = fc
     return flipped(width, height, corners);
   });
 
-/** Any unit that some method makes, a few whole grid units large; corners by halves. */
+const role = fc.constantFrom('a', 'b', 'c', 'd');
+/** Four roles about a middle; a unit of the trade has no two alike beside each other. */
+const aboutMiddle = fc
+  .tuple(role, role, role, role)
+  .filter((roles) => roles.every((one, i) => one !== roles[(i + 1) % 4]));
+
+/** Quarter-square triangles, squares in a square, half-rectangles, boards and rails. */
+const moreUnits: fc.Arbitrary<Unit> = fc.oneof(
+  fc.tuple(whole(6), aboutMiddle).map(([size, roles]) => qst(size, roles)),
+  whole(6).map(threePatch),
+  fc.tuple(whole(6), fc.tuple(role, role, role, role)).map(([size, roles]) => ({ ...squareInSquare(size, roles), role: 'e' })),
+  fc
+    .tuple(whole(6), whole(6), fc.constantFrom('rising' as const, 'falling' as const))
+    .filter(([width, height]) => width !== height && Math.max(width, height) <= 4 * Math.min(width, height))
+    .map((of) => halfRectangle(...of)),
+  fc.tuple(whole(3), whole(3)).map(([width, height]) => ninePatch(3 * width, 3 * height)),
+  fc
+    .tuple(fc.integer({ min: 2, max: 5 }), fc.integer({ min: 2, max: 5 }))
+    .filter(([columns, rows]) => columns * rows > 4)
+    .map((of) => checkerboard(...of)),
+  fc
+    .tuple(whole(6), fc.array(role, { minLength: 2, maxLength: 5 }))
+    .map(([width, roles]) => rails(width, roles.length, roles)),
+);
+
+/** Any unit of the trade, a few whole grid units large; corners by halves. */
 export const units: fc.Arbitrary<Unit> = fc.oneof(
+  moreUnits,
   fc
     .record({ width: whole(9), height: whole(9) })
     .map((size): Unit => ({ kind: 'plain', key: 'p', role: 'a', ...size })),

@@ -1,0 +1,60 @@
+/**
+ * Draws every stage of every method for a unit of every kind at print size on one page, to be looked at:
+ * `node tests/diagrams/stages.ts [FONT.ttf] > stages.html`, then open it in a browser.
+ */
+import { readFileSync } from 'node:fs';
+import { figureSize, figureToSvg } from '../../src/main/paper/figurePen.ts';
+import type { Ink } from '../../src/shared/diagrams/figure.ts';
+import { hatchFor } from '../../src/shared/diagrams/hatches.ts';
+import { sceneFigure } from '../../src/shared/diagrams/sceneFigure.ts';
+import { tracedText } from '../../src/shared/measure/traced.ts';
+import type { Scale, Stage } from '../../src/shared/piecing/method.ts';
+import { methodsFor } from '../../src/shared/piecing/methods/index.ts';
+import type { Unit } from '../../src/shared/piecing/piecing.ts';
+import { oneOfEach } from '../piecing/someUnits.ts';
+
+const INKS: readonly Ink[] = (
+  [
+    ['a', '#2a4560', 'dark'],
+    ['b', '#ece3cf', 'light'],
+    ['c', '#86a8b0', 'medium'],
+    ['d', '#d9922e', 'medium'],
+    ['e', '#a6bb9a', 'light'],
+  ] as const
+).map(([fabric, colour, value], i) => ({ fabric, colour, hatch: hatchFor(i, value) }));
+const FABRIC_OF = Object.fromEntries(INKS.map(({ fabric }) => [fabric, fabric]));
+const SCALE: Scale = { grid: 1, seam: 0.25, step: 0.125 };
+const POINTS_PER_INCH = 22;
+
+function shown({ words, scene }: Stage): string {
+  const figure = sceneFigure(scene, FABRIC_OF);
+  const scale = Math.min(POINTS_PER_INCH, 150 / Math.max(figure.width, figure.height)) / 72;
+  const { width, height } = figureSize(figure, scale);
+  const svg = figureToSvg(figure, { plainInk: false, hatched: true, scale, inks: INKS, letterFont: 'sans-serif' });
+  const inPoints = svg.replace(/ width="([\d.]+)" height="([\d.]+)"/, ' width="$1pt" height="$2pt"');
+  const text = words.map((word) => (typeof word === 'string' ? word : `<b>${tracedText(word)}</b>`)).join('');
+  return `<div class="stage"><div style="width:${width}pt;height:${height}pt">${inPoints}</div><p>${text}</p></div>`;
+}
+
+function told(unit: Unit): string {
+  const rows = methodsFor(unit).map((method) => {
+    const plan = method.plan(unit, SCALE);
+    const cuts = plan.cuts.map(
+      ({ count, role, width, height, use }) => `${count} ${role} ${tracedText(width)}×${tracedText(height)} ${use}`,
+    );
+    const size = `${tracedText(plan.unfinished.width)}×${tracedText(plan.unfinished.height)}`;
+    const head = `<h3>${method.name} – yields ${plan.yield}, ${size}${plan.trimmed ? ', trimmed' : ''}: ${cuts.join('; ')}</h3>`;
+    return `${head}<div class="row">${plan.stages.map(shown).join('')}</div>`;
+  });
+  return `<h2>${unit.kind} ${unit.width} × ${unit.height}</h2>${rows.join('')}`;
+}
+
+const font = process.argv[2];
+const face =
+  font === undefined
+    ? ''
+    : `@font-face{font-family:'Source Sans 3';src:url(data:font/ttf;base64,${readFileSync(font, 'base64')})}`;
+const style = `${face}body{margin:12px;font:9px 'Source Sans 3',sans-serif;width:1250px}h2{font-size:13px;margin:14px 0 2px}h3{font-size:9px;margin:6px 0 2px}
+.row{display:flex;gap:14px;flex-wrap:wrap}.stage{max-width:230px}p{margin:3px 0;line-height:1.2}`;
+console.log(`<!doctype html><meta charset="utf-8"><title>Stages</title><style>${style}</style>`);
+console.log(oneOfEach().map(told).join('\n'));
