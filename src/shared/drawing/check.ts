@@ -18,7 +18,18 @@ export function checkDrawing(drawing: Drawing, path: string): readonly Finding[]
   if (flat.length > 0) return flat.map((what) => ({ level: 'stops', what, where: { path } }));
   const slips = slipFindings(drawing, path);
   if (slips.length > 0) return slips;
-  return [...outside(drawing, path), ...edgeFindings(drawing, path)];
+  return [...outside(drawing, path), ...pinchFindings(drawing, path), ...edgeFindings(drawing, path)];
+}
+
+/** A patch that comes by the same corner twice hangs together by a point: it cannot be cut as one piece. */
+function pinchFindings(drawing: Drawing, path: string): readonly Finding[] {
+  return drawing.patches.flatMap(({ outline }): Finding[] => {
+    const twice = outline.find((vertex, i) => outline.indexOf(vertex) !== i);
+    if (twice === undefined) return [];
+    const point = pointAt(drawing, twice);
+    const what = `A patch meets itself at ${placeText(point)}.`;
+    return [{ level: 'stops', what, where: at(path, point, point), mend: 'Cut it in two there.' }];
+  });
 }
 
 /** Vertices a hair apart, and vertices a hair off an edge: a slip of the hand, told before the gaps it makes. */

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
 import { buildDrawing } from '../../../src/shared/drawing/build.ts';
+import { checkDrawing } from '../../../src/shared/drawing/check.ts';
 import type { Drawing, Polygon } from '../../../src/shared/drawing/drawing.ts';
+import { maybeMergePatches } from '../../../src/shared/drawing/merge.ts';
 import type { Box } from '../../../src/shared/drawing/turn.ts';
+import { neighboursOf } from '../../../src/shared/drawing/whole.ts';
 import { floorplans } from '../../published/floorplans.ts';
 import { box, goose, halves, patch } from './shapes.ts';
 
@@ -101,5 +104,33 @@ export const roomDrawings: fc.Arbitrary<Drawing> = fc
     ),
   );
 
-/** Everything above. */
+/** Squares and half squares of a small grid merged by chance into patches of any shape. */
+export const mergedDrawings: fc.Arbitrary<Drawing> = fc
+  .record({
+    side: fc.integer({ min: 2, max: 4 }),
+    cells: fc.array(fc.tuple(fc.boolean(), quarter), { minLength: 16, maxLength: 16 }),
+    merges: fc.array(fc.tuple(fc.nat(1000), fc.nat(1000)), { maxLength: 24 }),
+    named: fc.array(roles, { minLength: 32, maxLength: 32 }),
+  })
+  .map(({ side, cells, merges, named }) => {
+    const polygons = Array.from({ length: side * side }, (_, i) => {
+      const [x, y] = [i % side, Math.floor(i / side)];
+      const [cut, turn] = cells[i] as (typeof cells)[number];
+      return cut ? halves(['a', 'b'], x, y, 1, turn) : [box('a', x, y, 1, 1)];
+    });
+    const merged = merges.reduce(mergedOnce, buildDrawing(side, side, polygons.flat()));
+    return { ...merged, patches: merged.patches.map((one, i) => ({ ...one, role: named[i] as string })) };
+  })
+  .filter((drawing) => checkDrawing(drawing, 'body').length === 0);
+
+function mergedOnce(drawing: Drawing, [first, second]: readonly [number, number]): Drawing {
+  const patch = first % drawing.patches.length;
+  const beside = neighboursOf(drawing)[patch] ?? [];
+  const other = beside[second % beside.length];
+  if (other === undefined) return drawing;
+  const merged = maybeMergePatches(drawing, patch, other);
+  return merged.ok ? merged.value : drawing;
+}
+
+/** Everything that stands on upright and level lines, its units apart. */
 export const drawings = fc.oneof(slicingDrawings, slantedDrawings, roomDrawings);

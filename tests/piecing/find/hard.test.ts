@@ -45,6 +45,23 @@ describe('where straight full seams will not do', () => {
     ]);
   });
 
+  test('no ring is made where a slanting seam runs from corner to corner', () => {
+    // A ring of four arms about a square, and a diagonal through all of it that sews it without a partial seam.
+    const patches = [
+      patch('a', [0, 0], [2, 0], [2, 1], [1, 1]),
+      patch('b', [0, 0], [1, 1], [0, 1]),
+      patch('c', [1, 1], [2, 1], [2, 2]),
+      patch('d', [1, 1], [2, 2], [1, 2]),
+      patch('e', [2, 0], [3, 0], [3, 2], [2, 2]),
+      patch('f', [0, 1], [1, 1], [1, 3], [0, 3]),
+      patch('g', [1, 2], [2, 2], [3, 3], [1, 3]),
+      patch('h', [2, 2], [3, 2], [3, 3]),
+    ];
+    const { units, census } = pieceDrawing(buildDrawing(3, 3, patches));
+    expect(units.map(({ kind }) => kind)).toEqual(['pieced']);
+    expect(census).toEqual({ full: 7, partial: 0, setIn: 0, curved: 0 });
+  });
+
   test('a pinwheel of slanting arms is a ring too, inside a unit of its own', () => {
     // Four seams, each a quarter turn about (5, 5) from the one before: the first runs from (3, 0) down to the fourth, which
     // comes from (0, 7), and meets it 16/13 along the direction (1, 5).

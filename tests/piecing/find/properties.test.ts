@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Drawing } from '../../../src/shared/drawing/drawing.ts';
 import { drawingPolygons } from '../../../src/shared/drawing/polygons.ts';
 import { ALL_TURNS, type Turn, turnSize } from '../../../src/shared/drawing/turn.ts';
 import { turnDrawing } from '../../../src/shared/drawing/whole.ts';
@@ -9,8 +10,9 @@ import { distinct } from '../../../src/shared/piecing/distinct.ts';
 import { type Pieced, pieceDrawing } from '../../../src/shared/piecing/find/pieceDrawing.ts';
 import { methodsFor } from '../../../src/shared/piecing/methods/index.ts';
 import type { Unit } from '../../../src/shared/piecing/piecing.ts';
+import { joinsOf, patchesOf, type SeamTree } from '../../../src/shared/piecing/seamTree.ts';
 import { leavesOf } from '../../../src/shared/piecing/tree.ts';
-import { drawings, slantedDrawings, slicingDrawings } from './drawings.ts';
+import { drawings, mergedDrawings, slantedDrawings, slicingDrawings } from './drawings.ts';
 import { patchWords, reassemble } from './reassemble.ts';
 import { bearsPaw, churnDash, eightPointStar, logs, sawtoothStar } from './shapes.ts';
 
@@ -27,6 +29,20 @@ function work({ root, units }: Pieced, mirrored = false): readonly string[] {
   return leavesOf(root)
     .map(({ unit }) => names.get(unit) as string)
     .sort();
+}
+
+function edgeWords(a: number | undefined, b: number | undefined): string {
+  return [a ?? 0, b ?? 0].sort((p, q) => p - q).join(' ');
+}
+
+function sewnEdges(seams: SeamTree): readonly string[] {
+  const paths = joinsOf(seams).flatMap(({ seam, closing }) => (closing === undefined ? [seam] : [seam, closing]));
+  return paths.flatMap((path) => path.slice(1).map((to, i) => edgeWords(path[i], to))).sort();
+}
+
+function innerEdges({ patches }: Drawing): readonly string[] {
+  const all = patches.flatMap(({ outline }) => outline.map((a, i) => edgeWords(a, outline[(i + 1) % outline.length])));
+  return [...new Set(all.filter((edge, i) => all.indexOf(edge) !== i))].sort();
 }
 
 describe('how a drawing is sewn', () => {
@@ -71,6 +87,22 @@ describe('how a drawing is sewn', () => {
     );
   });
 
+  test('patches of any shape come together too: every patch once, every inner edge sewn once', () => {
+    fc.assert(
+      fc.property(mergedDrawings, (drawing) => {
+        const { root, units, census } = pieceDrawing(drawing);
+        expect(patchWords(reassemble(root, units).polygons)).toEqual(patchWords(drawingPolygons(drawing)));
+        expect(census.full + census.partial + census.setIn).toBe(drawing.patches.length - 1);
+        for (const unit of units) {
+          if (unit.kind !== 'pieced') continue;
+          const { patches } = unit.drawing;
+          expect([...patchesOf(unit.seams)].sort((a, b) => a - b)).toEqual(patches.map((_, i) => i));
+          expect(sewnEdges(unit.seams)).toEqual(innerEdges(unit.drawing));
+        }
+      }),
+    );
+  });
+
   test('sewn on paper from true sizes, nothing misses', () => {
     fc.assert(
       fc.property(drawings, (drawing) => {
@@ -95,6 +127,10 @@ describe('turned and mirrored', () => {
 
   test('a drawing takes the same units, turned or mirrored with it, and the same seams', () => {
     fc.assert(fc.property(drawings, fc.constantFrom(...ALL_TURNS), same));
+  });
+
+  test('so does one whose patches are of any shape', () => {
+    fc.assert(fc.property(mergedDrawings, fc.constantFrom(...ALL_TURNS), same));
   });
 
   test.each([

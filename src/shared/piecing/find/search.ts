@@ -129,7 +129,16 @@ export class Search {
     const rounds = this.#roundsPlan(region, uprights, levels);
     const unit = this.#isTradeUnit(region) ? this.#unitPlan(region) : null;
     if (across !== null || down !== null || unit !== null) return { across, down, rounds, other: unit };
-    return { across, down, rounds, other: this.#ringPlan(region) ?? this.#unitPlan(region) };
+    return { across, down, rounds, other: this.#uncutPlan(region) };
+  }
+
+  /** No upright or level seam crosses it: a ring, unless slanting seams alone can sew it. */
+  #uncutPlan(region: Region): Plan {
+    const ring = this.#ringPlan(region);
+    const slanted = this.field.inside(region).some((patch) => this.field.patches[patch]?.isRectangle === false);
+    if (ring !== null && !slanted) return ring;
+    const { partial, setIn } = shapeCensus(this.unit(region).shape);
+    return ring === null || partial + setIn === 0 ? this.#unitPlan(region) : ring;
   }
 
   #isTradeUnit(region: Region): boolean {
