@@ -66,7 +66,7 @@ export function piecesApart(columns: readonly Column[], { strip, subCut }: Strip
 }
 
 /** Rows for columns: the picture with across and down exchanged. */
-export function exchanged({ cloth, lines, arrows }: Picture): Picture {
+export function exchanged({ cloth, lines, arrows, numbers }: Picture): Picture {
   const swap = ({ x, y }: { readonly x: number; readonly y: number }) => at(y, x);
   const ends = <T extends Picture['lines'][number] | Picture['arrows'][number]>(one: T): T => ({
     ...one,
@@ -77,5 +77,6 @@ export function exchanged({ cloth, lines, arrows }: Picture): Picture {
     cloth: cloth.map((piece) => ({ ...piece, corners: piece.corners.map(swap).reverse() })),
     lines: lines.map(ends),
     arrows: arrows.map(ends),
+    numbers: numbers.map((number) => ({ ...number, at: swap(number.at) })),
   };
 }

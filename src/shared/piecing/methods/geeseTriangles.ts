@@ -1,3 +1,4 @@
+import { type Work, workOf } from '../allowance/work.ts';
 import type { Method, Scale, Stage } from '../method.ts';
 import {
   squareCuts,
@@ -15,7 +16,6 @@ import { asScene } from './picture.ts';
 import { at } from './pieces.ts';
 import { larger, seamOf, unfinishedSize } from './sums.ts';
 import { trimStageOf } from './trimmed.ts';
-import { type Work, workOf } from './work.ts';
 
 /** Flying geese one by one: a goose from a quarter of a square, its sky from two halves of smaller ones. */
 export const geeseTriangles: Method = {

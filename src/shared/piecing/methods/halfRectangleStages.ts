@@ -128,7 +128,7 @@ function seen(corners: readonly Point[], along: Point): readonly Point[] {
 }
 
 /** A picture turned over, left for right. */
-function mirrored({ cloth: pieces, lines, arrows }: Picture): Picture {
+function mirrored({ cloth: pieces, lines, arrows, numbers }: Picture): Picture {
   const over = ({ x, y }: Point): Point => at(-x, y);
   const ends = <T extends SceneLine | Picture['arrows'][number]>(one: T): T => ({
     ...one,
@@ -139,5 +139,6 @@ function mirrored({ cloth: pieces, lines, arrows }: Picture): Picture {
     cloth: pieces.map((piece) => ({ ...piece, corners: piece.corners.map(over).reverse() })),
     lines: lines.map(ends),
     arrows: arrows.map(ends),
+    numbers: numbers.map((number) => ({ ...number, at: over(number.at) })),
   };
 }

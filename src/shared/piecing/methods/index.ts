@@ -19,6 +19,7 @@ import { ninePatchStrips } from './ninePatchStrips.ts';
 import { plainCut } from './plainCut.ts';
 import { qstHst } from './qstHst.ts';
 import { qstTriangles } from './qstTriangles.ts';
+import { quarterCircle } from './quarterCircle.ts';
 import { railsStrips } from './railsStrips.ts';
 import { squareInSquareFlip } from './squareInSquareFlip.ts';
 import { squareInSquareTriangles } from './squareInSquareTriangles.ts';
@@ -52,6 +53,7 @@ export const METHODS: readonly Method[] = [
   fromPieces('checkerboard', 'checkerboard-squares'),
   railsStrips,
   fromPieces('rails', 'rails-pieces'),
+  quarterCircle,
   templateCut,
 ];
 

@@ -2,10 +2,10 @@ import { pointAt } from '../../drawing/curve.ts';
 import { distance, sideOf } from '../../drawing/near.ts';
 import type { Point } from '../../drawing/turn.ts';
 import type { Inches } from '../../measure/inches.ts';
+import { between, both, clothOf, type Part, roleOf, seamBetween, type Work } from '../allowance/work.ts';
 import type { Cloth, SceneArrow, SceneLine } from '../scene.ts';
 import { type Picture, picture, together } from './picture.ts';
 import { cloth, line, press } from './pieces.ts';
-import { between, both, clothOf, type Part, roleOf, seamBetween, type Work } from './work.ts';
 
 /** Figures of two parts sewn to each other, whatever their shape: laid right sides together, sewn, opened. */
 
@@ -59,9 +59,26 @@ function mirror(point: Point, { from, to }: Stretch): Point {
 /** `added` lies face down on `first`, their edges matched, and is sewn to it from raw edge to raw edge. */
 export function sewnOn(work: Work, first: Part, added: Part): Picture {
   const [over] = stretchesOf(work, seamBetween(work, first, added)) as [Stretch];
+  return sewnOver(work, first, added, over);
+}
+
+/** The same along one straight stretch of a seam, all of it or from one share of its length to another. */
+export function sewnOver(work: Work, first: Part, added: Part, over: Stretch, shares?: Shares): Picture {
   const [lower, upper] = [openedPart(work, first), faceDown(work, added, over)];
-  const line = sewnLine(over, lower.cloth, upper.cloth);
-  return together(lower, foldedBack(upper, lower, over), picture({ lines: [line] }));
+  const whole = sewnLine(over, lower.cloth, upper.cloth);
+  const at = (share: number): Point => ({
+    x: over.from.x + share * (over.to.x - over.from.x),
+    y: over.from.y + share * (over.to.y - over.from.y),
+  });
+  const { from = null, to = null } = shares ?? {};
+  const sewn = line('sewn', from === null ? whole.from : at(from), to === null ? whole.to : at(to));
+  return together(lower, foldedBack(upper, lower, over), picture({ lines: [sewn] }));
+}
+
+/** Where on a stretch sewing begins and ends; at an end left out it runs out over the raw edge. */
+interface Shares {
+  readonly from?: number;
+  readonly to?: number;
 }
 
 /**
@@ -133,26 +150,36 @@ export function openedTo(work: Work, first: Part, added: Part, to: 'first' | 'ad
 }
 
 /** From the middle of a seam across the part it is pressed to. */
-export function pressArrow(work: Work, first: Part, added: Part, to: 'first' | 'added' = 'added'): SceneArrow {
-  const seam = seamBetween(work, first, added);
-  const stretches = stretchesOf(work, seam);
+export function pressArrow(
+  work: Work,
+  first: Part,
+  added: Part,
+  to: 'first' | 'added' = 'added',
+  along: readonly number[] = seamBetween(work, first, added),
+  share = 0.3,
+): SceneArrow {
+  const stretches = stretchesOf(work, withRight(work, added, along));
   const { from, to: end } = stretches[Math.floor(stretches.length / 2)] as Stretch;
   const middle = { x: (from.x + end.x) / 2, y: (from.y + end.y) / 2 };
   const length = Math.hypot(end.x - from.x, end.y - from.y);
   // The seam is walked with what was added on its right.
   const way = to === 'added' ? 1 : -1;
   const towards = { x: middle.x - (way * (end.y - from.y)) / length, y: middle.y + (way * (end.x - from.x)) / length };
-  return press(middle, towards, arrowLength(work, to === 'added' ? added : first));
+  return press(middle, towards, share * depthOf(work, to === 'added' ? added : first));
 }
 
-/** Two fifths of how deep the smaller side of a part is, so that an arrow stays on it. */
-function arrowLength(work: Work, part: Part): Inches {
+/** A seam walked so that a part lies on its right. */
+function withRight(work: Work, part: Part, seam: readonly number[]): readonly number[] {
+  const owner = work.owner(seam[0] as number, seam[1] as number);
+  return owner !== undefined && part.has(owner) ? seam : [...seam].reverse();
+}
+
+/** The smaller side of the box a part fills. */
+function depthOf(work: Work, part: Part): Inches {
   const points = [...part].flatMap((patch) => clothOf(work, patch, part));
   const size = (of: (point: Point) => number) => Math.max(...points.map(of)) - Math.min(...points.map(of));
-  return (
-    Math.min(
-      size(({ x }) => x),
-      size(({ y }) => y),
-    ) * 0.3
+  return Math.min(
+    size(({ x }) => x),
+    size(({ y }) => y),
   );
 }

@@ -1,4 +1,5 @@
 import type { Traced } from '../../measure/traced.ts';
+import { type Work, workOf } from '../allowance/work.ts';
 import type { Cut, Method, Scale, Stage } from '../method.ts';
 import type { Unit } from '../piecing.ts';
 import type { Cloth } from '../scene.ts';
@@ -10,7 +11,6 @@ import { asScene, beside, moved, picture, together } from './picture.ts';
 import { at, cloth, faceToFace, falling, press, rectangle, rising } from './pieces.ts';
 import { seamOf, sizeWords, unfinishedSize } from './sums.ts';
 import { trimStageOf } from './trimmed.ts';
-import { type Work, workOf } from './work.ts';
 
 type Qst = Extract<Unit, { kind: 'qst' }>;
 

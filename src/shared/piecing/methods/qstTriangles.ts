@@ -1,3 +1,4 @@
+import { type Work, workOf } from '../allowance/work.ts';
 import type { Method, Scale, Stage } from '../method.ts';
 import type { Unit } from '../piecing.ts';
 import {
@@ -13,7 +14,6 @@ import { ofKind } from './ofKind.ts';
 import { asScene, beside, together } from './picture.ts';
 import { sizeWords, unfinishedSize } from './sums.ts';
 import { trimStageOf } from './trimmed.ts';
-import { type Work, workOf } from './work.ts';
 
 type Qst = Extract<Unit, { kind: 'qst' }>;
 

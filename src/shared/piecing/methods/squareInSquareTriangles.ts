@@ -1,5 +1,6 @@
 import { same } from '../../measure/inches.ts';
 import { minus, named, over, plus, rounded, type Traced } from '../../measure/traced.ts';
+import { type Part, type Work, workOf } from '../allowance/work.ts';
 import type { Cut, Method, Scale, Stage } from '../method.ts';
 import type { Unit } from '../piecing.ts';
 import { squareCuts, squaresScene, type Triangles, triangleLines, wholeSquares } from './cutTriangles.ts';
@@ -9,7 +10,6 @@ import { asScene, picture, together } from './picture.ts';
 import { cloth, rectangle } from './pieces.ts';
 import { cutUp, finishedLength, halfSquareAdd, larger, roomyLength, seamOf, twoSeams, unfinishedSize } from './sums.ts';
 import { trimStageOf } from './trimmed.ts';
-import { type Part, type Work, workOf } from './work.ts';
 
 type SquareInSquare = Extract<Unit, { kind: 'square-in-square' }>;
 

@@ -1,3 +1,4 @@
+import { type Work, workOf } from '../allowance/work.ts';
 import type { Method, Scale, Stage } from '../method.ts';
 import type { Unit } from '../piecing.ts';
 import {
@@ -14,7 +15,6 @@ import { ofKind } from './ofKind.ts';
 import { asScene, beside } from './picture.ts';
 import { sizeWords, unfinishedSize } from './sums.ts';
 import { trimStageOf } from './trimmed.ts';
-import { type Work, workOf } from './work.ts';
 
 type ThreePatch = Extract<Unit, { kind: 'three-patch' }>;
 

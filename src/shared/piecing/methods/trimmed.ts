@@ -1,10 +1,10 @@
 import type { Point } from '../../drawing/turn.ts';
 import type { Traced, TracedSize } from '../../measure/traced.ts';
+import { type Part, type Work, whole } from '../allowance/work.ts';
 import type { Stage } from '../method.ts';
 import { openedPart, pressArrow } from './joins.ts';
 import { asScene, picture, together } from './picture.ts';
 import { at, trimming } from './pieces.ts';
-import { type Part, type Work, whole } from './work.ts';
 
 /** What the last stage of a unit that is trimmed says and shows. */
 export interface TrimWords {

@@ -4,9 +4,9 @@ import type { Drawing } from '../../drawing/drawing.ts';
 import type { Point } from '../../drawing/turn.ts';
 import type { Inches } from '../../measure/inches.ts';
 import type { Side } from '../../recipe/schema.ts';
-import { withAllowance } from '../allowance/allowance.ts';
 import type { Unit } from '../piecing.ts';
 import { unitPolygons } from '../unitShape.ts';
+import { withAllowance } from './allowance.ts';
 
 /** Some patches of a unit, by their numbers. */
 export type Part = ReadonlySet<number>;
