@@ -20,13 +20,13 @@ describe('what another revision of a recipe would change', () => {
   const update = recipeUpdate(worked, { recipe: withFourPatch(), revisions: { 'shoo-fly': 2 } });
 
   test('is told of the units of the block', () => {
-    expect(update.recipe).toEqual(['Plain square in block A: 4, was 5.', 'Four-patch in block A: 1, was 0.']);
+    expect(update.recipe).toEqual(['Plain square in block A: 4, was 5.', 'Four-patch in block A: 1, was none.']);
   });
 
   test('is told for every size, with what is cut before and after', () => {
     expect(update.sizes.map(({ size }) => size)).toEqual(['Cot', 'Lap', 'Double']);
     // 6 × 8 blocks of 6″: 48 middles, each a square of 2″ finished, so 2½″ cut, are no longer cut.
-    expect(update.sizes[0]?.changes).toContain('Middle, 2½″ × 2½″: cut 0, was 48.');
+    expect(update.sizes[0]?.changes).toContain('Middle, 2½″ × 2½″: cut none, was 48.');
   });
 
   test('leaves the pattern as it is until it is taken', () => {

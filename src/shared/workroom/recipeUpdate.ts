@@ -82,7 +82,7 @@ function unitChanges(before: WorkedOut, after: WorkedOut, { recipe }: TakenRecip
   const block = before.pattern.blocks.find((one) => one.recipe === recipe.id);
   if (block === undefined) return [];
   return tallyChanges(unitTally(before, block.id), unitTally(after, block.id)).map(
-    ({ what, was, now }) => `${what} in block ${block.id}: ${now}, was ${was}.`,
+    ({ what, was, now }) => `${what} in block ${block.id}: ${many(now)}, was ${many(was)}.`,
   );
 }
 
@@ -91,6 +91,10 @@ function unitTally({ sizes }: WorkedOut, id: string): Tally {
   const units = sizes.flatMap(({ blocks }) => blocks.find((block) => block.id === id) ?? [])[0]?.units ?? [];
   for (const { unit, perBlock } of units) tally.set(unitName(unit), (tally.get(unitName(unit)) ?? 0) + perBlock);
   return tally;
+}
+
+function many(count: number): string {
+  return count === 0 ? 'none' : String(count);
 }
 
 type Tally = ReadonlyMap<string, number>;
@@ -112,7 +116,7 @@ function sizeChanges(was: WorkedSize | undefined, now: WorkedSize | undefined, p
   const sizes = finished(was) === finished(now) ? [] : [`Finished ${finished(now)}, was ${finished(was)}.`];
   const name = new Map(pattern.fabrics.map((fabric) => [fabric.id, fabric.name]));
   const cuts = tallyChanges(cutTally(was.cloth, name), cutTally(now.cloth, name)).map(
-    ({ what, was: before, now: after }) => `${what}: cut ${after}, was ${before}.`,
+    ({ what, was: before, now: after }) => `${what}: cut ${many(after)}, was ${many(before)}.`,
   );
   const yards = tallyChanges(yardTally(was.cloth, name), yardTally(now.cloth, name)).map(
     ({ what, was: before, now: after }) => `${what}: ${yardsText(after)}, was ${fractionOf(before)}.`,
