@@ -43,6 +43,7 @@ export function quiltOf(width: number, height: number): Quilt {
     block: { width, height },
     blocks: [block],
     strips: [],
+    reversed: {},
     counts: { A: 1 },
     root: block,
     centre: size,

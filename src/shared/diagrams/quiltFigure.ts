@@ -44,11 +44,12 @@ export function turnMarks(quilt: Quilt): readonly Mark[] {
   return quilt.blocks.flatMap((leaf) => turnMark(leaf.box, leaf.turn, mirrored));
 }
 
-/** The letter of every block, in its corner when its middle is taken. */
+/** The letter of every block, in its corner when its middle is taken; “Ar” is A sewn as its mirror image. */
 export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[] {
-  return quilt.blocks.map(({ block, box }) => {
-    if (!inCorner) return letter(block, middleOf(box));
-    return letter(block, { x: box.x + box.width * 0.2, y: box.y + box.height * 0.24 });
+  return quilt.blocks.map(({ block, turn, box }) => {
+    const text = turn.mirrored ? `${block}r` : block;
+    if (!inCorner) return letter(text, middleOf(box));
+    return letter(text, { x: box.x + box.width * 0.2, y: box.y + box.height * 0.24 });
   });
 }
 
