@@ -3,6 +3,8 @@ import { buildDrawing } from '../../src/shared/drawing/build.ts';
 import type { Drawing } from '../../src/shared/drawing/drawing.ts';
 import { pieceDrawing } from '../../src/shared/piecing/find/pieceDrawing.ts';
 import { planCost } from '../../src/shared/piecing/find/planCost.ts';
+import { readDrawnBody } from '../../src/shared/recipe/drawn.ts';
+import { starter } from '../helpers/starters.ts';
 import { drawings } from '../piecing/find/drawings.ts';
 import { cheapestOfAll } from '../piecing/find/exhaustive.ts';
 import { box, halves } from '../piecing/find/shapes.ts';
@@ -38,6 +40,14 @@ function gridded(patches: number): Drawing {
   return buildDrawing(side, side, polygons.flat());
 }
 
+/** A star of diamonds of diamonds, its squares and triangles set in. */
+function loneStar(): Drawing {
+  const { body } = starter('lone-star');
+  const read = body.kind === 'drawing' ? readDrawnBody(body, 'body') : null;
+  if (read?.ok !== true) throw new Error('The lone star is no drawing');
+  return read.value;
+}
+
 /** How much dearer than the cheapest of all plans the plans found are, over small drawings by chance, in per cent. */
 let dear: readonly number[] | null = null;
 function dearness(): readonly number[] {
@@ -71,6 +81,14 @@ export const rows: readonly Row[] = [
     };
     return { what: `piecing found for a free drawing of ${patches} patches`, budget, measure };
   }),
+  {
+    what: 'piecing found for a star of 80 patches with set-in seams',
+    budget: 50,
+    measure: () => {
+      const star = loneStar();
+      return median(() => pieceDrawing(star), { warm: 5, timed: 15 });
+    },
+  },
   {
     what: 'cost of the piecing found over the cheapest of all plans, small drawings, mean',
     budget: 1,

@@ -61,7 +61,7 @@ class Search {
     if (ring !== null) return this.#ring(ring);
     const once = splitsOf(this.#mesh, part, 1);
     const twice = once.length === 0 || part.size <= FEW_PATCHES ? splitsOf(this.#mesh, part, 2) : [];
-    const splits = this.#inOrder([...once, ...twice]);
+    const splits = this.#worthwhile([...once, ...twice]);
     return splits.length > 0 ? this.#easiest(splits) : this.#joined(this.#lastResort(part));
   }
 
@@ -80,16 +80,23 @@ class Search {
   }
 
   /**
-   * A place where edges meet and none runs straight on has to be the corner of some set-in seam; a corner anywhere else is
-   * one too many. After that, it is best to set in what is itself sewn by full seams alone, the larger the better.
+   * The set-in seams worth looking at, the best first. A place where edges meet and none runs straight on has to be the
+   * corner of some set-in seam; a corner anywhere else is one too many. After that, it is best to set in what is itself sewn
+   * by full seams alone, the larger the better.
    */
-  #inOrder(splits: readonly Split[]): readonly Split[] {
-    const marks = splits.map((split) => {
-      const spare = cornersOf(this.#mesh, split.path).filter((corner) => this.#runsThrough(corner)).length;
-      const easy = Math.max(...split.parts.map((part) => (this.#isEasy(part) ? part.size : 0)));
-      return { split, spare, easy };
+  #worthwhile(splits: readonly Split[]): readonly Split[] {
+    const spare = new Map(
+      splits.map((split) => {
+        const corners = cornersOf(this.#mesh, split.path);
+        return [split, corners.filter((corner) => this.#runsThrough(corner)).length] as const;
+      }),
+    );
+    const least = Math.min(...spare.values());
+    const marks = splits.flatMap((split) => {
+      if (spare.get(split) !== least) return [];
+      return [{ split, easy: Math.max(...split.parts.map((part) => (this.#isEasy(part) ? part.size : 0))) }];
     });
-    marks.sort((a, b) => a.spare - b.spare || a.split.bends - b.split.bends || b.easy - a.easy);
+    marks.sort((a, b) => a.split.bends - b.split.bends || b.easy - a.easy);
     return marks.map(({ split }) => split);
   }
 
