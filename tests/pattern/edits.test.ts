@@ -193,6 +193,7 @@ const cases: readonly AnyCase[] = [
   of(edits.removeRole, fc.record({ recipe: fc.constantFrom('lantern', 'mooring', 'log-cabin'), role, instead: role })),
   of(edits.renameRecipe, fc.record({ recipe, name: anyText }), drawn),
   of(edits.setUsualSize, fc.record({ recipe, finished: anyNumber }), drawn),
+  of(edits.noteRevision, fc.record({ recipe, revision: anyNumber }), drawn),
 ];
 
 describe('every edit', () => {
@@ -293,7 +294,7 @@ describe('drawing', () => {
       ],
       ways: 'both',
     } as const;
-    expect(edits.cutPatch.name(cut, drawn)).toBe('Cut from 0 across, 0 down to 2 across, 2 down, 4 ways');
+    expect(edits.cutPatch.name(cut, drawn)).toBe('Cut 4 ways from 0, 0 to 2, 2');
     const after = edits.cutPatch.maybe(drawn, cut);
     // Four corners cut; the one with the quarter circle takes two pieces of cut, and all its parts stay sound.
     expect(after.ok && bodyOf(after.value).patches?.length).toBeGreaterThan(7);

@@ -68,7 +68,7 @@ export function drawingNotes(drawing: Drawing, grid: number, path: string): read
     if (width >= NARROWEST) return [];
     const [first] = outline as readonly [Point];
     const what = `A patch at ${placeText(first)} is a sliver, narrower than its own seam allowance.`;
-    return [{ level: 'look', what, where: at(path, first, first), mend: 'Merge it with a neighbour or widen it.' }];
+    return [{ level: 'look', what, where: at(path, first, first), mend: 'Join it with a neighbour or widen it.' }];
   });
 }
 

@@ -17,7 +17,7 @@ interface InWays extends OfRecipe {
 
 function waysText(ways: Ways = 'once'): string {
   const many = turnsOf(ways, 1, 1).length;
-  return many === 1 ? '' : `, ${many} ways`;
+  return many === 1 ? '' : ` ${many} ways`;
 }
 
 type Places = readonly Point[];
@@ -25,13 +25,18 @@ type Places = readonly Point[];
 export const cutPatch = drawingEdit<InWays & CutWay>(
   'cut-patch',
   ({ places, centre, ways }) =>
-    `${centre === undefined ? 'Cut' : 'Cut an arc'}${fromTo(places[0], places.at(-1))}${waysText(ways)}`,
+    `${centre === undefined ? 'Cut' : 'Cut an arc'}${waysText(ways)}${fromTo(places[0], places.at(-1))}`,
   (drawing, { places, centre, ways }) =>
     maybeCutAlong(drawing, centre === undefined ? { places } : { places, centre }, ways),
 );
 
 function fromTo(from: Point | undefined, to: Point | undefined): string {
-  return from === undefined || to === undefined ? '' : ` from ${placeText(from)} to ${placeText(to)}`;
+  return from === undefined || to === undefined ? '' : ` from ${spot(from)} to ${spot(to)}`;
+}
+
+/** “2, 1”: short enough to stand beside “Undo”. */
+function spot({ x, y }: Point): string {
+  return `${Number(x.toFixed(2))}, ${Number(y.toFixed(2))}`;
 }
 
 /** Joins the patches that hold these places into one; it keeps the role of the first. */
@@ -81,7 +86,7 @@ function maybeJoin(drawing: Drawing, places: Places): Maybe<Drawing> {
 
 export const moveVertex = drawingEdit<InWays & { readonly from: Point; readonly to: Point }>(
   'move-vertex',
-  ({ from, to, ways }) => `Move the corner${fromTo(from, to)}${waysText(ways)}`,
+  ({ from, to, ways }) => `Move a corner${waysText(ways)}${fromTo(from, to)}`,
   (drawing, { from, to, ways = 'once' }) =>
     inWays(drawing, ways, (now, move) => {
       const vertex = vertexAt(now, move(from));

@@ -13,19 +13,24 @@ import { changed, freeId, whole } from './list.ts';
  * Makes a block one that is drawn freely: from now on it has a recipe of its own, under a name of its own, with this
  * drawing. What only the recipe before it needed goes.
  */
-export const startDrawing: Edit<{ readonly block: string; readonly body: DrawingBody; readonly name?: string }> = {
+export const startDrawing: Edit<{
+  readonly block: string;
+  readonly body: DrawingBody;
+  /** Of the new recipe; left out, one that no other recipe of the pattern has. */
+  readonly id?: string;
+}> = {
   id: 'start-drawing',
   name: ({ block }, pattern) => {
     const id = pattern.blocks.find((one) => one.id === block)?.recipe;
     const drawn = pattern.recipes.find((recipe) => recipe.id === id)?.body.kind === 'drawing';
     return drawn ? `Draw block ${block} afresh` : `Draw block ${block} freely`;
   },
-  apply: (pattern, { block, body, name }) => {
+  apply: (pattern, { block, body, id: wanted }) => {
     const choice = pattern.blocks.find(({ id }) => id === block);
     const recipe = pattern.recipes.find(({ id }) => id === choice?.recipe);
     if (choice === undefined || recipe === undefined) return pattern;
     if (recipe.body.kind === 'drawing') return withBody(pattern, recipe.id, body);
-    const drawn = drawnFrom(pattern, recipe, body, name);
+    const drawn = drawnFrom(pattern, recipe, body, wanted);
     const blocks = changed(
       pattern.blocks,
       ({ id }) => id === block,
@@ -35,12 +40,12 @@ export const startDrawing: Edit<{ readonly block: string; readonly body: Drawing
   },
 };
 
-function drawnFrom(pattern: Pattern, recipe: Recipe, body: DrawingBody, name = `${recipe.name}, drawn`): Recipe {
+function drawnFrom(pattern: Pattern, recipe: Recipe, body: DrawingBody, wanted = `${recipe.id}-drawn`): Recipe {
   const id = freeId(
-    `${recipe.id}-drawn`,
+    wanted,
     pattern.recipes.map((one) => one.id),
   );
-  return { ...recipe, id, name: name.slice(0, 200), parameters: [], body };
+  return { ...recipe, id, name: `${recipe.name}, drawn`.slice(0, 200), parameters: [], body };
 }
 
 /** Units are named anew when they are found in a drawing; wishes for a kind of unit hold. */

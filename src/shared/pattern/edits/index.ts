@@ -6,6 +6,7 @@ export * from './drawingWhole.ts';
 export * from './fabrics.ts';
 export * from './finishing.ts';
 export * from './pins.ts';
+export * from './recipe.ts';
 export * from './roles.ts';
 export * from './setting.ts';
 export * from './sizes.ts';

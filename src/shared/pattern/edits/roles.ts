@@ -4,7 +4,7 @@ import { heldBy } from '../recipes.ts';
 import type { Pattern } from '../schema.ts';
 import { fabricFor } from './blocks.ts';
 import { type OfRecipe, recipeName, roleName, withRecipe } from './drawn.ts';
-import { changed, freeId, lengthWithin, named, withFields } from './list.ts';
+import { changed, freeId, named, withFields } from './list.ts';
 
 /** Most fabric roles a recipe may have. */
 const MOST_ROLES = 40;
@@ -153,20 +153,3 @@ function heldIn(body: Body, id: string, change: (roles: Roles) => Roles): Body {
   if (body.kind === 'rounds') return { ...body, core: cell(body.core) };
   return { ...body, key: Object.fromEntries(Object.entries(body.key).map(([name, one]) => [name, cell(one)])) };
 }
-
-export const renameRecipe: Edit<OfRecipe & { readonly name: string }> = {
-  id: 'rename-recipe',
-  name: ({ recipe, name }, pattern) => `Call the recipe ${recipeName(pattern, recipe)} “${name.trim()}”`,
-  apply: (pattern, { recipe, name }) =>
-    withRecipe(pattern, recipe, (one) => withFields(one, { name: named(name, one.name) })),
-};
-
-/** What the block usually measures, finished, inches. */
-export const setUsualSize: Edit<OfRecipe & { readonly finished: number }> = {
-  id: 'set-usual-size',
-  name: ({ recipe }, pattern) => `Change the usual size of ${recipeName(pattern, recipe)}`,
-  apply: (pattern, { recipe, finished }) => {
-    const inches = lengthWithin(finished, 1 / 2, 120);
-    return inches === null ? pattern : withRecipe(pattern, recipe, (one) => withFields(one, { finished: inches }));
-  },
-};
