@@ -29,7 +29,7 @@ describe('a pattern and the library’s recipe', () => {
   test('are told apart by what they say when no revision is noted', () => {
     const { revisions: _, ...unnoted } = pattern;
     expect(standingOf(unnoted, star, 1)).toBe('same');
-    expect(standingOf(unnoted, fourth, 1)).toBe('newer');
+    expect(standingOf(unnoted, fourth, 1)).toBe('apart');
   });
 
   test('have nothing to do with each other when the pattern does not carry it', () => {

@@ -23,7 +23,8 @@ export async function importFile(
     const [brought] = await importRecipes(store, reader, name, [recipe], () => '');
     return { kind, id: brought?.id ?? recipe.id };
   }
-  const pattern = accepted(reader.pattern(text), name);
+  // Revisions are counted by the library they were saved in, which may be another.
+  const { revisions: _theirs, ...pattern } = accepted(reader.pattern(text), name);
   const id = freshId(pattern.id, store.patterns.has);
   store.patterns.save({ ...pattern, id }, null);
   return { kind: 'pattern', id };

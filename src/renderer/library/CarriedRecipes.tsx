@@ -22,7 +22,7 @@ export function CarriedRecipes({ shelf }: { readonly shelf: Shelf }) {
     more: standingWords(one),
     end: actWords(one),
     onPress: () => {
-      if (one.standing === 'newer') setNews(one.kept);
+      if (one.standing === 'newer' || one.standing === 'apart') setNews(one.kept);
       else void keepRecipe(studio, one.recipe, shelf.again);
     },
   }));
@@ -36,9 +36,10 @@ export function CarriedRecipes({ shelf }: { readonly shelf: Shelf }) {
 
 function standingWords({ kept, standing }: Carried): string {
   if (kept === null) return 'Not in the library';
-  return standing === 'newer' ? `Revision ${kept.revision} is newer` : 'Changed in this pattern';
+  if (standing === 'newer') return `Revision ${kept.revision} is newer`;
+  return standing === 'own' ? 'Changed in this pattern' : `Differs from the library’s revision ${kept.revision}`;
 }
 
 function actWords({ standing }: Carried): string {
-  return standing === 'newer' ? 'See what changes' : 'Keep in the library';
+  return standing === 'newer' || standing === 'apart' ? 'See what changes' : 'Keep in the library';
 }

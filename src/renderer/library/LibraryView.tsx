@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useState } from 'react';
 import { DropZone } from 'react-aria-components';
+import { DrawNewBlock } from '../block/draw/DrawNewBlock.tsx';
 import { Search } from '../parts/Search.tsx';
 import { useStudioState } from '../state/hooks.tsx';
 import { BringIn } from './BringIn.tsx';
@@ -45,7 +46,10 @@ export default function LibraryView() {
         <div className={styles.search}>
           <Search label="Find a pattern or a block" value={words} onChange={setWords} />
         </div>
-        <BringIn onFiles={bringIn} />
+        <div className={styles.acts}>
+          <DrawNewBlock />
+          <BringIn onFiles={bringIn} />
+        </div>
       </div>
       <PatternShelf shelf={shelf} picked={pattern?.id} onPick={pickPattern} />
       <RecipeShelf shelf={shelf} picked={recipe?.id} onPick={pickRecipe} filters={filters} onFilter={setFilters} />

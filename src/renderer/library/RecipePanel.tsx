@@ -60,7 +60,9 @@ export function RecipePanel({ card, shelf }: { readonly card: RecipeCard; readon
 function NewsForPattern({ card }: { readonly card: RecipeCard }) {
   const open = useStudioState(({ history }) => history?.now);
   const [shown, setShown] = useState(false);
-  if (open === undefined || standingOf(open, card.recipe, card.revision) !== 'newer') return null;
+  if (open === undefined) return null;
+  const standing = standingOf(open, card.recipe, card.revision);
+  if (standing !== 'newer' && standing !== 'apart') return null;
   const madeWith = open.revisions?.[card.id];
   const has = madeWith === undefined ? 'another revision' : `revision ${madeWith}`;
   return (

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { KeptRecipe } from '../../shared/contract.ts';
 import type { TakenRecipe } from '../../shared/pattern/edits/index.ts';
+import { standingOf } from '../../shared/pattern/revisions.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../shared/workroom/recipeUpdate.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
@@ -29,6 +30,7 @@ export function TakeRecipe({ news, onClose }: TakeRecipeProps) {
     () => (taken === null ? null : recipeUpdate(worked?.pattern === pattern ? worked : workOut(pattern), taken)),
     [taken, worked, pattern],
   );
+  const kind = standingOf(pattern, news.recipe, news.revision) === 'newer' ? 'A newer' : 'Another';
   const take = () => {
     onClose();
     if (taken !== null) takeIntoPattern(studio, taken);
@@ -42,7 +44,7 @@ export function TakeRecipe({ news, onClose }: TakeRecipeProps) {
     </>
   );
   return (
-    <Dialog title={`A newer revision of ${news.recipe.name}`} isOpen onClose={onClose} foot={foot} width="wide">
+    <Dialog title={`${kind} revision of ${news.recipe.name}`} isOpen onClose={onClose} foot={foot} width="wide">
       {taken === null || update === null ? null : (
         <>
           <Blocks was={pattern.recipes} now={update.pattern.recipes} id={news.recipe.id} />

@@ -3,13 +3,13 @@ import type { Pattern } from './schema.ts';
 
 /**
  * How a recipe that a pattern carries stands to the library's. 'same': they are alike. 'newer': the library has a revision
- * that the pattern has not. 'own': the pattern has changed its recipe, and the library's has not moved on since.
+ * that the pattern has not. 'own': the pattern has changed its recipe, and the library's has not moved on since. 'apart':
+ * they differ, and the pattern does not say which revision it was made with.
  */
-export type Standing = 'same' | 'newer' | 'own';
+export type Standing = 'same' | 'newer' | 'own' | 'apart';
 
 /**
- * How the recipe a pattern carries stands to the one of the same id in the library. A pattern that does not say which
- * revision it was made with is told of whatever differs.
+ * How the recipe a pattern carries stands to the one of the same id in the library.
  * @param revision the library's newest
  * @returns null when the pattern carries no recipe of that id
  */
@@ -18,7 +18,8 @@ export function standingOf(pattern: Pattern, recipe: Recipe, revision: number): 
   if (carried === undefined) return null;
   if (isAlike(carried, recipe)) return 'same';
   const madeWith = pattern.revisions?.[recipe.id];
-  return madeWith !== undefined && madeWith >= revision ? 'own' : 'newer';
+  if (madeWith === undefined) return 'apart';
+  return madeWith >= revision ? 'own' : 'newer';
 }
 
 /** Whether two recipes say the same, whatever the order of their entries' names. */

@@ -39,6 +39,12 @@ describe('a file the designer brings in', () => {
     expect(await service.recipes({ words: '' })).toHaveLength(1);
   });
 
+  it('forgets by which revisions of another library its pattern was made', async () => {
+    const { service } = serviceOn();
+    await service.importFile(pattern({ revisions: { mooring: 7 } }));
+    expect(await service.openPattern('slack-water')).toEqual(samplePattern());
+  });
+
   it('keeps a fresh id within the length an id may have', async () => {
     const { service } = serviceOn();
     const id = 'a'.repeat(80);
