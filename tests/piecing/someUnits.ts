@@ -1,7 +1,13 @@
 import fc from 'fast-check';
+import { buildDrawing } from '../../src/shared/drawing/build.ts';
+import { doubleArea } from '../../src/shared/drawing/drawing.ts';
+import type { Point } from '../../src/shared/drawing/turn.ts';
+import { seamsFor } from '../../src/shared/piecing/find/seams/seams.ts';
+import { lower } from '../../src/shared/piecing/lower.ts';
 import type { Scale } from '../../src/shared/piecing/method.ts';
 import type { FlippedCorner, Unit } from '../../src/shared/piecing/piecing.ts';
 import type { Corner } from '../../src/shared/recipe/schema.ts';
+import { starter, starterBook } from '../helpers/starters.ts';
 
 /** Units and scales to test the methods with. */
 
@@ -154,7 +160,9 @@ const aboutMiddle = fc
 const moreUnits: fc.Arbitrary<Unit> = fc.oneof(
   fc.tuple(whole(6), aboutMiddle).map(([size, roles]) => qst(size, roles)),
   whole(6).map(threePatch),
-  fc.tuple(whole(6), fc.tuple(role, role, role, role)).map(([size, roles]) => ({ ...squareInSquare(size, roles), role: 'e' })),
+  fc
+    .tuple(whole(6), fc.tuple(role, role, role, role))
+    .map(([size, roles]) => ({ ...squareInSquare(size, roles), role: 'e' })),
   fc
     .tuple(whole(6), whole(6), fc.constantFrom('rising' as const, 'falling' as const))
     .filter(([width, height]) => width !== height && Math.max(width, height) <= 4 * Math.min(width, height))
@@ -169,9 +177,67 @@ const moreUnits: fc.Arbitrary<Unit> = fc.oneof(
     .map(([width, roles]) => rails(width, roles.length, roles)),
 );
 
-/** Any unit of the trade, a few whole grid units large; corners by halves. */
+/** Cuts through a polygon: each is a share of the patches, and of the outline from which to which other share it runs. */
+const slices = fc.array(fc.tuple(fc.nat(99), fc.nat(11), fc.nat(11)), { minLength: 1, maxLength: 7 });
+
+/**
+ * A square cut again and again from edge to edge, at corners and in the middle of edges, and the way that is found to sew it:
+ * any straight seams can be drawn so.
+ */
+export const slicedUnits: fc.Arbitrary<Unit> = fc
+  .tuple(slices, fc.array(role, { minLength: 8, maxLength: 8 }))
+  .map(([cuts, roles]) => {
+    let polygons: readonly (readonly Point[])[] = [rectangle(6, 6)];
+    for (const [which, from, to] of cuts) {
+      const index = which % polygons.length;
+      const halves = sliced(polygons[index] as readonly Point[], from, to);
+      if (halves !== null) polygons = polygons.flatMap((polygon, i) => (i === index ? halves : [polygon]));
+    }
+    const drawing = buildDrawing(
+      6,
+      6,
+      polygons.map((corners, i) => ({ role: roles[i % roles.length] as string, corners })),
+    );
+    return { kind: 'pieced' as const, key: 'd', width: 6, height: 6, drawing, seams: seamsFor(drawing) };
+  })
+  .filter(({ drawing }) => drawing.patches.length > 1);
+
+function rectangle(width: number, height: number): readonly Point[] {
+  return [
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height },
+  ];
+}
+
+/** A polygon in two, from one corner or middle of an edge to another; null when that leaves a sliver. */
+function sliced(corners: readonly Point[], from: number, to: number): readonly (readonly Point[])[] | null {
+  const spots = corners.flatMap((a, i) => {
+    const b = corners[(i + 1) % corners.length] as Point;
+    return [a, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }];
+  });
+  const [i, j] = [from % spots.length, to % spots.length].sort((a, b) => a - b) as [number, number];
+  const halves = [spots.slice(i, j + 1), [...spots.slice(j), ...spots.slice(0, i + 1)]];
+  return halves.every((half) => half.length > 2 && doubleArea(half) > 2) ? halves : null;
+}
+
+/** Units with seams of their own: sliced squares, and those of the starter recipes with partial, set-in and curved seams. */
+export const ownSeams: fc.Arbitrary<Unit> = fc.oneof(slicedUnits, fc.constantFrom(...starterUnits()));
+
+function starterUnits(): readonly Unit[] {
+  const book = starterBook();
+  return ['attic-window', 'bright-hopes', 'spool', 'melon', 'grandmothers-fan', 'eight-point-star'].flatMap((id) => {
+    const lowered = lower(starter(id), {}, book, id);
+    return lowered.ok ? lowered.value.units.filter(({ kind }) => kind === 'pieced') : [];
+  });
+}
+
+/** Any unit, a few whole grid units large; corners by halves. */
 export const units: fc.Arbitrary<Unit> = fc.oneof(
-  moreUnits,
+  { arbitrary: moreUnits, weight: 4 },
+  { arbitrary: ownSeams, weight: 2 },
+  whole(4).chain((size) => whole(size).map((radius) => quarterCircle(size, radius))),
   fc
     .record({ width: whole(9), height: whole(9) })
     .map((size): Unit => ({ kind: 'plain', key: 'p', role: 'a', ...size })),

@@ -3,6 +3,7 @@ import type { Unit } from '../piecing.ts';
 import { fromPieces } from './boardPieces.ts';
 import { checkerboardStrips } from './checkerboardStrips.ts';
 import { cornersFlip } from './cornersFlip.ts';
+import { foundation } from './foundation.ts';
 import { fourPatchSquares } from './fourPatchSquares.ts';
 import { fourPatchStrips } from './fourPatchStrips.ts';
 import { geeseFlip } from './geeseFlip.ts';
@@ -55,6 +56,7 @@ export const METHODS: readonly Method[] = [
   fromPieces('rails', 'rails-pieces'),
   quarterCircle,
   templateCut,
+  foundation,
 ];
 
 /** The methods that make a unit, the best first; empty when no method does. The unit's own wish is left to the caller. */

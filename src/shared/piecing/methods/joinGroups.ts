@@ -70,8 +70,8 @@ function differentJoins(
 function likeness(drawing: Drawing, join: SeamJoin): string {
   const [start, end] = [join.seam[0] as number, join.seam.at(-1) as number];
   const [a, b] = [drawing.points[start] as Point, drawing.points[end] as Point];
-  const [one, other] = [seenFrom(drawing, join, a, b), seenFrom(drawing, join, b, a)];
-  return `${join.sewn} ${one < other ? one : other}`;
+  const [first] = [seenFrom(drawing, join, a, b), seenFrom(drawing, join, b, a)].sort();
+  return `${join.sewn} ${first}`;
 }
 
 /** Every patch of a join by its corners, as they lie for who looks from one end of the seam to the other. */

@@ -22,7 +22,7 @@ export function shapesOf(drawing: Drawing): readonly ShapeOf[] {
   drawing.patches.forEach((patch, index) => {
     const sides = sidesOf(drawing, patch);
     const [plain, mirrored] = [firstTurn(sides), firstTurn(mirroredSides(sides))];
-    const shape = plain < mirrored ? plain : mirrored;
+    const [shape = plain] = [plain, mirrored].sort();
     const known = found.get(shape);
     if (known === undefined) found.set(shape, { shape, first: plain, patches: [{ patch: index, reversed: false }] });
     else known.patches.push({ patch: index, reversed: plain !== known.first });
@@ -103,7 +103,7 @@ function firstTurn(sides: readonly Side[]): string {
     return [length, bulge, turn, ...notches].map(rounded).join(',');
   });
   const turns = words.map((_, i) => [...words.slice(i), ...words.slice(0, i)].join(' '));
-  return turns.reduce((first, turn) => (turn < first ? turn : first));
+  return turns.sort()[0] ?? '';
 }
 
 /** To about a three-hundredth, by a number that leaves no length of a drawn grid halfway between two. */
