@@ -68,7 +68,10 @@ export function total({ effort, lessons }: Cost): number {
 
 /** One thing after another. */
 export function sum(costs: readonly Cost[]): Cost {
-  return costs.reduce((a, b) => ({ effort: a.effort + b.effort, lessons: a.lessons + b.lessons }), NOTHING);
+  let [effort, lessons] = [0, 0];
+  for (const cost of costs) {
+    effort += cost.effort;
+    lessons += cost.lessons;
+  }
+  return { effort, lessons };
 }
-
-const NOTHING: Cost = { effort: 0, lessons: 0 };

@@ -43,10 +43,14 @@ export function equalCuts(
   const known = new Set(cuts);
   const found: number[][] = [];
   for (let parts = 2; parts <= cuts.length; parts += 1) {
-    const places = Array.from({ length: parts - 1 }, (_, i) => start + (length * (i + 1)) / parts);
-    const at = places.map((place) => lines.indexOf(place));
-    const exact = at.every((line, i) => known.has(line) && isNear(lines.at[line] as number, places[i] as number));
-    if (exact) found.push(at);
+    const at: number[] = [];
+    for (let part = 1; part < parts; part += 1) {
+      const place = start + (length * part) / parts;
+      const line = lines.indexOf(place);
+      if (!known.has(line) || !isNear(lines.at[line] as number, place)) break;
+      at.push(line);
+    }
+    if (at.length === parts - 1) found.push(at);
   }
   return found;
 }

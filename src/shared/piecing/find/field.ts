@@ -20,8 +20,9 @@ export type Along = 'across' | 'down';
 export interface FieldPatch {
   readonly role: string;
   readonly corners: readonly PolygonCorner[];
-  /** The rectangle of lines about it. */
+  /** The rectangle of lines about it, and the same in grid units. */
   readonly region: Region;
+  readonly box: Box;
   /** Whether it fills that rectangle. */
   readonly isRectangle: boolean;
   /** The cell that holds one point of its inside. */
@@ -175,6 +176,7 @@ function fieldPatch(drawing: Drawing, index: number, across: Lines, down: Lines)
     role: patch.role,
     corners,
     region,
+    box: boxBetween(across, down, region),
     isRectangle,
     column: across.indexOf(inner.x),
     row: down.indexOf(inner.y),
@@ -212,7 +214,11 @@ function widest(numbers: readonly number[], step = 1): { readonly from: number; 
 }
 
 /** The rectangle in grid units. */
-export function boxOf({ across, down }: Field, { left, top, right, bottom }: Region): Box {
+export function boxOf({ across, down }: Field, region: Region): Box {
+  return boxBetween(across, down, region);
+}
+
+function boxBetween(across: Lines, down: Lines, { left, top, right, bottom }: Region): Box {
   const [x, y] = [across.at[left] as number, down.at[top] as number];
   return { x, y, width: (across.at[right] as number) - x, height: (down.at[bottom] as number) - y };
 }

@@ -1,6 +1,6 @@
 import type { PolygonCorner } from '../../drawing/drawing.ts';
-import { ALL_TURNS, type Turn, turnPoint } from '../../drawing/turn.ts';
-import { boxOf, type Field, type FieldPatch, type Region } from './field.ts';
+import { ALL_TURNS, type Box, type Turn, turnPoint } from '../../drawing/turn.ts';
+import type { Field, FieldPatch, Region } from './field.ts';
 
 /**
  * What a rectangle of the drawing looks like, without regard to where it stands and how it lies. Rectangles that are the
@@ -23,7 +23,7 @@ export interface Forms {
 const FINE = 1000;
 
 export function formsOf(field: Field): Forms {
-  const seen = field.patches.map((patch) => seenPatch(field, patch));
+  const seen = field.patches.map(seenPatch);
   const cells = { across: field.across.at.map(fine), down: field.down.at.map(fine) };
   return {
     of: (region, patches) => {
@@ -48,8 +48,8 @@ interface Seen {
   readonly shapes: Int32Array;
 }
 
-function seenPatch(field: Field, patch: FieldPatch): Seen {
-  const box = boxOf(field, patch.region);
+function seenPatch(patch: FieldPatch): Seen {
+  const { box } = patch;
   const shapes = new Int32Array(2 * ALL_TURNS.length);
   ALL_TURNS.forEach((turn, way) => {
     const words = shapeWords(patch, box, turn);
@@ -59,7 +59,7 @@ function seenPatch(field: Field, patch: FieldPatch): Seen {
 }
 
 /** The corners of a turned patch from its box's corner on, in an order that depends on the shape alone. */
-function shapeWords({ corners, role }: FieldPatch, box: ReturnType<typeof boxOf>, turn: Turn): string {
+function shapeWords({ corners, role }: FieldPatch, box: Box, turn: Turn): string {
   const place = ({ x, y }: { readonly x: number; readonly y: number }) => {
     const turned = turnPoint({ x: x - box.x, y: y - box.y }, turn, box.width, box.height);
     return `${fine(turned.x)},${fine(turned.y)}`;

@@ -13,7 +13,7 @@ import type { Search } from './search.ts';
  */
 export function layOut(search: Search, region: Region, plan: Plan | null): Part<LooseLeaf> {
   if (plan === null) throw new RangeError('A rectangle of the drawing has no plan');
-  const { decision } = plan;
+  const decision = plan.decide();
   const box = boxOf(search.field, region);
   const place = (part: Box): Region => regionOf(search.field, { ...part, x: part.x + box.x, y: part.y + box.y });
   const best = (part: Box) => layOut(search, place(part), search.best(place(part)));
@@ -30,9 +30,11 @@ export function layOut(search: Search, region: Region, plan: Plan | null): Part<
       return { kind: 'ring', core: best(decision.core), logs: mapFour(decision.logs, log), box };
     }
     case 'rounds': {
-      const logs = decision.logs.map((log) => ({ side: log.side, part: asLog(search.unit(place(log.box))) }));
-      const core = place(decision.core);
-      return { kind: 'rounds', core: layOut(search, core, search.core(core)), logs, box };
+      const rest = place(decision.rest);
+      const inner = layOut(search, rest, decision.isCore ? search.core(rest) : search.plans(rest).rounds);
+      const log: Log<LooseLeaf> = { side: decision.log.side, part: asLog(search.unit(place(decision.log.box))) };
+      if (inner.kind === 'rounds') return { ...inner, logs: [...inner.logs, log], box };
+      return { kind: 'rounds', core: inner, logs: [log], box };
     }
   }
 }

@@ -19,8 +19,8 @@ export type Decision =
       readonly parts: readonly Box[];
       readonly free?: true;
     }
-  /** Strips about a core, in sewing order. */
-  | { readonly kind: 'rounds'; readonly core: Box; readonly logs: readonly BoxOnSide[] }
+  /** A log sewn to one side of the rest, which is the core, or rounds about one. */
+  | { readonly kind: 'rounds'; readonly rest: Box; readonly isCore: boolean; readonly log: BoxOnSide }
   /** Four arms about a core, in sewing order. */
   | { readonly kind: 'ring'; readonly core: Box; readonly logs: Four<BoxOnSide> };
 
@@ -31,10 +31,10 @@ export interface BoxOnSide {
   readonly box: Box;
 }
 
-/** A decision and what it costs. */
+/** What a way to sew a rectangle costs; what was decided is only said when asked, because few plans are ever laid out. */
 export interface Plan {
-  readonly decision: Decision;
   readonly cost: Cost;
+  decide(): Decision;
 }
 
 /** The cheapest plans of one rectangle by the way its last seams run; those that there are none of are null. */
@@ -50,7 +50,7 @@ export interface Plans {
 }
 
 /** The decision for the same rectangle turned. */
-export function turnDecision(decision: Decision, turn: Turn, width: number, height: number): Decision {
+function turnDecision(decision: Decision, turn: Turn, width: number, height: number): Decision {
   const box = (one: Box) => turnBox(one, turn, width, height);
   if (decision.kind === 'unit') return decision;
   if (decision.kind === 'row') {
@@ -59,15 +59,14 @@ export function turnDecision(decision: Decision, turn: Turn, width: number, heig
     return { ...decision, along, parts: decision.parts.map(box).sort((a, b) => start(a) - start(b)) };
   }
   const log = (one: BoxOnSide): BoxOnSide => ({ side: turnSide(one.side, turn), box: box(one.box) });
-  const core = box(decision.core);
-  if (decision.kind === 'ring') return { kind: 'ring', core, logs: mapFour(decision.logs, log) };
-  return { kind: 'rounds', core, logs: decision.logs.map(log) };
+  if (decision.kind === 'rounds') return { ...decision, rest: box(decision.rest), log: log(decision.log) };
+  return { kind: 'ring', core: box(decision.core), logs: mapFour(decision.logs, log) };
 }
 
 /** The plans for the same rectangle turned: turned by a quarter, what ran across runs down. */
 export function turnPlans(plans: Plans, turn: Turn, width: number, height: number): Plans {
-  const turned = (plan: Plan | null) =>
-    plan === null ? null : { ...plan, decision: turnDecision(plan.decision, turn, width, height) };
+  const turned = (plan: Plan | null): Plan | null =>
+    plan === null ? null : { cost: plan.cost, decide: () => turnDecision(plan.decide(), turn, width, height) };
   const [across, down] = [turned(plans.across), turned(plans.down)];
   const rest = { rounds: turned(plans.rounds), other: turned(plans.other) };
   return turn.quarters % 2 === 0 ? { across, down, ...rest } : { across: down, down: across, ...rest };

@@ -17,18 +17,19 @@ const MOST_CUT = 5;
  * @param patches the patches the rectangle holds
  */
 export function recognise(field: Field, region: Region, patches: readonly number[]): LooseLeaf | null {
+  const plain = patches.every((index) => field.patches[index]?.isRectangle);
+  if (!plain && patches.length > MOST_CUT) return null;
   const box = boxOf(field, region);
   const held: Held = { box, patches: patches.map((index) => ({ index, patch: field.patches[index] as FieldPatch })) };
   const [only, ...more] = held.patches;
   if (only === undefined) return null;
   const { width, height } = box;
   if (more.length === 0) {
-    if (!only.patch.isRectangle) return null;
+    if (!plain) return null;
     const shape: Shape = { kind: 'plain', width, height, role: only.patch.role };
     return { kind: 'unit', shape, turn: UNTURNED, box, patches };
   }
-  if (held.patches.every(({ patch }) => patch.isRectangle)) return recogniseBoard(held);
-  return patches.length > MOST_CUT ? null : recogniseCut(held);
+  return plain ? recogniseBoard(held) : recogniseCut(held);
 }
 
 /** The units with diagonals or arcs: each shape the trade knows is laid on the patches, each way it can lie. */

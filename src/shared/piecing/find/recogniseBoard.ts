@@ -2,7 +2,6 @@ import { MEANT } from '../../drawing/near.ts';
 import { type Turn, UNTURNED } from '../../drawing/turn.ts';
 import type { Shape } from '../shape.ts';
 import type { LooseLeaf } from '../sub.ts';
-import type { FieldPatch } from './field.ts';
 import type { Held } from './match.ts';
 
 /** Equal rectangles in columns and rows, each cell with its patch. */
@@ -13,7 +12,7 @@ interface Board {
   readonly cells: readonly { readonly index: number; readonly role: string }[];
 }
 
-/** The units of equal squares or strips: four-patch, nine-patch, checkerboard, rails. */
+/** The units of equal squares or strips: four-patch, nine-patch, checkerboard, rails. Every patch is a rectangle. */
 export function recogniseBoard(held: Held): LooseLeaf | null {
   const board = boardOf(held);
   if (board === null) return null;
@@ -32,26 +31,19 @@ function near(a: number, b: number): boolean {
 
 function boardOf({ box, patches }: Held): Board | null {
   const [first] = patches;
-  if (first === undefined || !patches.every(({ patch }) => patch.isRectangle)) return null;
-  const size = sizeOf(first.patch);
-  const [columns, rows] = [Math.round(box.width / size.width), Math.round(box.height / size.height)];
+  if (first === undefined) return null;
+  const { width, height } = first.patch.box;
+  const [columns, rows] = [Math.round(box.width / width), Math.round(box.height / height)];
   if (columns * rows !== patches.length) return null;
   const cells: Board['cells'][number][] = [];
   for (const { index, patch } of patches) {
-    const own = sizeOf(patch);
-    const [column, row] = [(own.x - box.x) / (box.width / columns), (own.y - box.y) / (box.height / rows)];
+    const own = patch.box;
     const even = near(own.width * columns, box.width) && near(own.height * rows, box.height);
+    const [column, row] = [((own.x - box.x) / box.width) * columns, ((own.y - box.y) / box.height) * rows];
     if (!even || !near(column, Math.round(column)) || !near(row, Math.round(row))) return null;
     cells[Math.round(row) * columns + Math.round(column)] = { index, role: patch.role };
   }
   return { columns, rows, cells };
-}
-
-function sizeOf({ corners }: FieldPatch) {
-  const xs = corners.map(({ x }) => x);
-  const ys = corners.map(({ y }) => y);
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
 function leafOf({ box }: Held, shape: Shape, board: Board, turn: Turn = UNTURNED): LooseLeaf {

@@ -1,4 +1,4 @@
-import { type Box, type Turn, undoTurn } from '../../drawing/turn.ts';
+import { afterTurn, type Box, type Turn, undoTurn } from '../../drawing/turn.ts';
 import { NO_SEAMS, shapeCensus } from '../census.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { mapFour } from '../tree.ts';
@@ -105,9 +105,7 @@ export class Search {
     const home = this.#homes.get(form.likeness);
     if (home !== undefined) {
       const { width, height } = home.box;
-      const common = turnPlans(home.plans, home.turn, width, height);
-      const swapped = home.turn.quarters % 2 === 1;
-      return turnPlans(common, undoTurn(form.turn), swapped ? height : width, swapped ? width : height);
+      return turnPlans(home.plans, afterTurn(home.turn, undoTurn(form.turn)), width, height);
     }
     const plans = this.#solve(region);
     this.#homes.set(form.likeness, { plans, turn: form.turn, box: boxOf(this.field, region) });
@@ -150,7 +148,7 @@ export class Search {
 
   #unitPlan(region: Region): Plan {
     const { shape, patches } = this.unit(region);
-    return { decision: { kind: 'unit' }, cost: unitCost(shape, patches.length, shapeCensus(shape)) };
+    return { decide: () => UNIT, cost: unitCost(shape, patches.length, shapeCensus(shape)) };
   }
 
   /** Both sides of the pinned seam are made first, whichever way their own seams run. */
@@ -158,8 +156,8 @@ export class Search {
     const [start, end] = endsOf(region, along);
     const parts = partsBetween(region, along, [start, line, end]);
     const plans = parts.map((part) => this.best(part));
-    const row = this.#rowOf(region, along, parts, plans);
-    const plan = row?.decision.kind === 'row' ? { ...row, decision: { ...row.decision, free: true as const } } : null;
+    const cost = this.#rowCost(parts, plans);
+    const plan = cost === null ? null : this.#row(region, along, parts, cost, { free: true });
     const none = { across: null, down: null, rounds: null, other: null };
     return along === 'across' ? { ...none, across: plan } : { ...none, down: plan };
   }
@@ -172,8 +170,11 @@ export class Search {
     if (cuts.length > 1) choices.push(...this.#cheapestCuts(region, along, [start, ...cuts, end]));
     const rows = choices.map((lines) => {
       const parts = partsBetween(region, along, [start, ...lines, end]);
-      const plans = parts.map((part) => this.best(part, along));
-      return this.#rowOf(region, along, parts, plans);
+      const cost = this.#rowCost(
+        parts,
+        parts.map((part) => this.best(part, along)),
+      );
+      return cost === null ? null : this.#row(region, along, parts, cost);
     });
     return cheapest(rows);
   }
@@ -195,17 +196,30 @@ export class Search {
     return [alone, shared].filter((way) => way.length > 0).map((way) => way.map((place) => lines[place] as number));
   }
 
-  #rowOf(region: Region, along: Along, parts: readonly Region[], plans: readonly (Plan | null)[]): Plan | null {
-    const costs: Cost[] = [partCost('row', parts.length)];
+  #row(region: Region, along: Along, parts: readonly Region[], cost: Cost, free: { readonly free?: true } = {}): Plan {
+    return {
+      cost,
+      decide: () => ({ kind: 'row', along, parts: parts.map((part) => this.#boxIn(region, part)), ...free }),
+    };
+  }
+
+  /** What a row costs; null when a part of it cannot be made. */
+  #rowCost(parts: readonly Region[], plans: readonly (Plan | null)[]): Cost | null {
+    const costs = this.#together(parts, plans);
+    return costs === null ? null : sum([partCost('row', parts.length), ...costs]);
+  }
+
+  /** What parts of one thing cost; those that are alike are learnt once. Null when any of them cannot be made. */
+  #together(parts: readonly Region[], plans: readonly (Plan | null)[]): readonly Cost[] | null {
     const learnt = new Set<number>();
+    const costs: Cost[] = [];
     for (const [i, plan] of plans.entries()) {
       if (plan === null) return null;
       const { handed } = this.#of(parts[i] as Region).form;
-      costs.push(learnt.has(handed) ? { ...plan.cost, lessons: 0 } : plan.cost);
+      costs.push(learnt.has(handed) ? { effort: plan.cost.effort, lessons: 0 } : plan.cost);
       learnt.add(handed);
     }
-    const boxes = parts.map((part) => this.#boxIn(region, part));
-    return { decision: { kind: 'row', along, parts: boxes }, cost: sum(costs) };
+    return costs;
   }
 
   /** The box of a part from the top left corner of what it is part of. */
@@ -231,22 +245,19 @@ export class Search {
   }
 
   #withLog(region: Region, side: BoxOnSide['side'], log: Region, rest: Region): Plan | null {
-    const plans = this.plans(rest);
+    const further = this.plans(rest).rounds;
     const core = this.core(rest);
     const about = core === null ? null : { cost: sum([core.cost, partCost('rounds', 1)]) };
+    const isCore = about !== null && (further === null || total(about.cost) < total(further.cost) - 1e-9);
+    const inner = isCore ? about : further;
+    if (inner === null) return null;
     const { width, height } = boxOf(this.field, log);
     const own = unitCost({ kind: 'log', width, height, role: '' }, 1, NO_SEAMS);
-    const last = { side, box: this.#boxIn(region, log) };
-    const inner = this.#boxIn(region, rest);
-    const further = plans.rounds?.decision.kind === 'rounds' ? plans.rounds : null;
-    if (further !== null && (about === null || total(further.cost) < total(about.cost) + 1e-9)) {
-      const { core: middle, logs } = further.decision as Extract<Plan['decision'], { kind: 'rounds' }>;
-      const moved = (box: Box): Box => ({ ...box, x: box.x + inner.x, y: box.y + inner.y });
-      const all = [...logs.map((one) => ({ side: one.side, box: moved(one.box) })), last];
-      return { decision: { kind: 'rounds', core: moved(middle), logs: all }, cost: sum([further.cost, own, LOG]) };
-    }
-    if (about === null) return null;
-    return { decision: { kind: 'rounds', core: inner, logs: [last] }, cost: sum([about.cost, own, LOG]) };
+    const decide = () => {
+      const last = { side, box: this.#boxIn(region, log) };
+      return { kind: 'rounds', rest: this.#boxIn(region, rest), isCore, log: last } as const;
+    };
+    return { decide, cost: sum([inner.cost, own, LOG]) };
   }
 
   /** The cheapest ring that fills a rectangle which no seam crosses from edge to edge. */
@@ -256,18 +267,17 @@ export class Search {
 
   #ringOf(region: Region, { core, arms }: RegionRing): Plan | null {
     const parts = [core, ...arms.map((arm) => arm.region)];
-    const plans = parts.map((part) => this.best(part));
-    const costs = plans.flatMap((plan) => (plan === null ? [] : [plan.cost]));
-    if (costs.length < plans.length) return null;
-    const learnt = new Set<number>();
-    const shared = costs.map((cost, i) => {
-      const { handed } = this.#of(parts[i] as Region).form;
-      const known = learnt.has(handed);
-      learnt.add(handed);
-      return known ? { ...cost, lessons: 0 } : cost;
-    });
-    const logs = mapFour(arms, ({ side, region: arm }) => ({ side, box: this.#boxIn(region, arm) }));
-    const decision: Plan['decision'] = { kind: 'ring', core: this.#boxIn(region, core), logs };
-    return { decision, cost: sum([...shared, partCost('ring', parts.length)]) };
+    const costs = this.#together(
+      parts,
+      parts.map((part) => this.best(part)),
+    );
+    if (costs === null) return null;
+    const decide = () => {
+      const logs = mapFour(arms, ({ side, region: arm }) => ({ side, box: this.#boxIn(region, arm) }));
+      return { kind: 'ring', core: this.#boxIn(region, core), logs } as const;
+    };
+    return { decide, cost: sum([partCost('ring', parts.length), ...costs]) };
   }
 }
+
+const UNIT = { kind: 'unit' } as const;
