@@ -1,7 +1,8 @@
 import type { Drawing } from '../../../src/shared/drawing/drawing.ts';
 import { distinct } from '../../../src/shared/piecing/distinct.ts';
 import { cutsOf, endsOf, partsBetween } from '../../../src/shared/piecing/find/cuts.ts';
-import { type Along, boxOf, type Field, fieldOf, type Region } from '../../../src/shared/piecing/find/field.ts';
+import { boxOf, type Field, fieldOf } from '../../../src/shared/piecing/find/field.ts';
+import type { Along, Region } from '../../../src/shared/piecing/find/fieldPatch.ts';
 import { pinsOf } from '../../../src/shared/piecing/find/pins.ts';
 import { planCost } from '../../../src/shared/piecing/find/planCost.ts';
 import { recognise } from '../../../src/shared/piecing/find/recognise.ts';

@@ -1,4 +1,5 @@
-import { type Along, boxOf, type Field, type Region } from './field.ts';
+import { boxOf, type Field } from './field.ts';
+import type { Along, Region } from './fieldPatch.ts';
 import type { Pins } from './pins.ts';
 
 /** The lines along which a rectangle can be cut from edge to edge without cutting through a patch or across a pin. */

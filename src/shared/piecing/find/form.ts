@@ -1,6 +1,7 @@
 import type { PolygonCorner } from '../../drawing/drawing.ts';
 import { ALL_TURNS, type Box, type Turn, turnPoint } from '../../drawing/turn.ts';
-import type { Field, FieldPatch, Region } from './field.ts';
+import type { Field } from './field.ts';
+import type { FieldPatch, Region } from './fieldPatch.ts';
 
 /**
  * What a rectangle of the drawing looks like, without regard to where it stands and how it lies. Rectangles that are the

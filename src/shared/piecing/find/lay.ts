@@ -2,7 +2,8 @@ import type { Box } from '../../drawing/turn.ts';
 import type { Log, Part } from '../piecing.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { mapFour } from '../tree.ts';
-import { boxOf, type Region, regionOf } from './field.ts';
+import { boxOf, regionOf } from './field.ts';
+import type { Region } from './fieldPatch.ts';
 import type { BoxOnSide, Plan } from './plan.ts';
 import type { Search } from './search.ts';
 

@@ -5,7 +5,7 @@ import type { Unit } from '../piecing.ts';
 import type { Shape } from '../shape.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { unitPolygons } from '../unitShape.ts';
-import type { FieldPatch } from './field.ts';
+import type { FieldPatch } from './fieldPatch.ts';
 
 /** Some patches of the drawing in a box of it, each with its number. */
 export interface Held {

@@ -5,7 +5,8 @@ import type { Point } from '../../drawing/turn.ts';
 import { UNTURNED } from '../../drawing/turn.ts';
 import { tidied } from '../../drawing/vertex.ts';
 import type { LooseLeaf } from '../sub.ts';
-import { boxOf, type Field, type Region } from './field.ts';
+import { boxOf, type Field } from './field.ts';
+import type { Region } from './fieldPatch.ts';
 import { type PinnedSeam, seamsFor } from './seams/seams.ts';
 
 /**

@@ -1,6 +1,7 @@
 import { distance, MEANT } from '../../drawing/near.ts';
 import type { Point } from '../../drawing/turn.ts';
-import { type Along, type Field, type Region, regionOf } from './field.ts';
+import { type Field, regionOf } from './field.ts';
+import type { Along, Region } from './fieldPatch.ts';
 import type { PinnedSeam } from './seams/seams.ts';
 
 /** What the designer fixes of the sewing, in the drawing's grid units. */

@@ -3,7 +3,7 @@ import type { Side } from '../../recipe/schema.ts';
 import { turnSide } from '../sub.ts';
 import { mapFour } from '../tree.ts';
 import { type Cost, total } from './cost.ts';
-import type { Along } from './field.ts';
+import type { Along } from './fieldPatch.ts';
 
 /**
  * What the search decides for one rectangle. Boxes of what it is made of are in grid units from the rectangle's own top left

@@ -4,7 +4,8 @@ import type { FlippedCorner } from '../piecing.ts';
 import type { Shape } from '../shape.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { CORNERS } from '../turnShape.ts';
-import { boxOf, type Field, type FieldPatch, type Region } from './field.ts';
+import { boxOf, type Field } from './field.ts';
+import type { FieldPatch, Region } from './fieldPatch.ts';
 import { type Held, matched } from './match.ts';
 import { recogniseBoard } from './recogniseBoard.ts';
 

@@ -1,5 +1,6 @@
 import type { Side } from '../../recipe/schema.ts';
-import type { Field, Region } from './field.ts';
+import type { Field } from './field.ts';
+import type { Region } from './fieldPatch.ts';
 
 /** Four parts about a core, as lines of the drawing: the arms in sewing order. */
 export interface RegionRing {
