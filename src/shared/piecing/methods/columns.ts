@@ -23,7 +23,7 @@ export function pressedColumn(column: Column, pieces: StripCloth): Picture {
 }
 
 /** The set as it lies: end for end its fabrics come the other way round, and what was pressed up is pressed down. */
-function lyingSet({ set, turned }: Column): StripSet {
+export function lyingSet({ set, turned }: Column): StripSet {
   if (!turned) return set;
   const pressedUp = [...set.pressedUp].reverse().map((up) => !up);
   return { ...set, roles: [...set.roles].reverse(), pressedUp };

@@ -7,7 +7,7 @@ import type { FoundationPlan } from '../foundation/sections.ts';
 import type { Scale, Stage } from '../method.ts';
 import type { Cloth, SceneLine } from '../scene.ts';
 import { laidOut } from './cutTriangles.ts';
-import type { PaperPiece, PaperPieces } from './foundation.ts';
+import type { PaperPiece, PaperPieces } from './foundationPieces.ts';
 import { openedPart, type Stretch, sewnLine } from './joins.ts';
 import { middleInside } from './middleInside.ts';
 import { asScene, type Picture, picture, together } from './picture.ts';
