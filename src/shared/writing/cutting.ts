@@ -29,9 +29,9 @@ export function cutting(desk: Desk): Section {
         tone: 'body',
         text: [
           'Cut these strips across the width of the fabric, then the pieces from them: “3 × 4″: 15 C” is three strips, ',
-          'four inches high, and fifteen pieces C from them. Where a line has several letters, each of its strips gives ',
-          'the same. Trim a piece with a star to its own height: it is lower than its strip.',
-          ...(desk.sizes.some(hasJoined) ? [' “12″ of K” is an end to be joined into K.'] : []),
+          'four inches high, that give fifteen pieces C. Where a line has several letters, each of its strips gives the ',
+          'same. A piece with a star is lower than its strip: trim it.',
+          ...joinedWords(desk),
         ],
       },
       { kind: 'chart', chart: stripsChart(desk) },
@@ -39,8 +39,9 @@ export function cutting(desk: Desk): Section {
   };
 }
 
-function hasJoined({ cloth }: WorkedSize): boolean {
-  return cloth.pieces.some(({ joined }) => joined !== undefined);
+function joinedWords({ sizes }: Desk): Words {
+  const letter = sizes.flatMap(({ cloth }) => cloth.pieces).find(({ joined }) => joined !== undefined)?.letter;
+  return letter === undefined ? [] : [` “12″ of ${letter}” is an end to be joined into ${letter}.`];
 }
 
 function piecesChart(desk: Desk): Chart {
@@ -107,14 +108,12 @@ function stripsChart(desk: Desk): Chart {
     const most = Math.max(...lines.map((its) => its.length));
     if (most === 0) return [];
     return [
-      { group: { fabric: id }, cells: [[{ strong: name }]] },
+      { group: { fabric: id }, cells: [[{ strong: name }], totalWords(needs)] },
       ...Array.from({ length: most }, (_, i): ChartRow => ({ cells: lines.map((its) => its[i] ?? ['']) })),
-      { cells: needs.map((need) => (need === undefined ? ['–'] : totalWords(need))) },
     ];
   });
   return {
     id: 'strips',
-    title: 'Strips to cut',
     columns: sizes.map(({ size }) => ({ title: size.name, align: 'left', share: 1 })),
     rows,
   };
@@ -167,8 +166,14 @@ function pieceText(piece: StripPiece, height: number, usable: number, lines: rea
   return line !== undefined || many === 1 ? `${letter}${star}` : `${many} ${letter}${star}`;
 }
 
-/** "9 strips, 22⅞″ of cloth". */
-function totalWords({ plan }: FabricNeed): Words {
-  const strips = plan.stripCount === 1 ? ' strip, ' : ' strips, ';
-  return [field(count(plan.stripCount, 'strips')), strips, field(plan.length), ' of cloth'];
+/** "8 · 23 · 31 strips", a dash for a size that takes none. */
+function totalWords(needs: readonly (FabricNeed | undefined)[]): Words {
+  const last = needs.at(-1)?.plan.stripCount;
+  const counts = needs.flatMap(
+    (need, i): Words => [
+      ...(i === 0 ? [] : [' · ']),
+      need === undefined ? '–' : field(count(need.plan.stripCount, 'strips')),
+    ],
+  );
+  return [...counts, last === 1 ? ' strip' : ' strips'];
 }

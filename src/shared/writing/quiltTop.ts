@@ -35,7 +35,8 @@ function openingWords(sizes: readonly WorkedSize[]): string {
 }
 
 function caption({ size, quilt }: WorkedSize): Words {
-  const blocks = Object.entries(quilt.counts).flatMap(([letter, many]) => {
+  const letters = Object.entries(quilt.counts).sort(([a], [b]) => (a < b ? -1 : 1));
+  const blocks = letters.flatMap(([letter, many]) => {
     const reversed = quilt.reversed[letter] ?? 0;
     return [
       ...(many > reversed ? [`${many - reversed} ${letter}`] : []),
