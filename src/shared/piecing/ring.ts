@@ -9,7 +9,7 @@ export interface RingArm<T> extends ArmMade<T> {
 }
 
 /** What was made of one arm. */
-export interface ArmMade<T> {
+interface ArmMade<T> {
   readonly side: Side;
   readonly box: Box;
   readonly made: T;

@@ -4,7 +4,7 @@
  */
 export type SeamTree = SeamPatch | SeamJoin;
 
-export interface SeamPatch {
+interface SeamPatch {
   readonly kind: 'patch';
   readonly patch: number;
 }

@@ -9,7 +9,7 @@ import type { Along } from './fieldPatch.ts';
  * What the search decides for one rectangle. Boxes of what it is made of are in grid units from the rectangle's own top left
  * corner, so that the decision serves every rectangle that looks alike.
  */
-export type Decision =
+type Decision =
   /** One unit: of the trade, or pieced by seams at any angle. */
   | { readonly kind: 'unit' }
   /** Parts side by side; across: left to right. Free: a part may itself be a row in the same direction. */

@@ -21,7 +21,7 @@ export interface Mesh {
   edge(a: number, b: number): number;
 }
 
-export interface Side {
+interface Side {
   readonly from: number;
   readonly to: number;
   readonly edge: number;

@@ -7,7 +7,7 @@ export interface SeamRing {
 }
 
 /** One arm: its inner seam from the rim to the next arm's seam, and where the seam of the arm before it comes in. */
-export interface SeamArm {
+interface SeamArm {
   readonly part: PatchSet;
   readonly seam: readonly number[];
   readonly entry: number;
