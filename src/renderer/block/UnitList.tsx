@@ -5,6 +5,9 @@ import { Why } from '../parts/Why.tsx';
 import { BlockFindings } from './BlockFindings.tsx';
 import styles from './block.module.css';
 import { CutLines } from './CutLines.tsx';
+import { CutForOne, useOneBlock } from './draw/CutForOne.tsx';
+import { FoundHead } from './draw/FoundHead.tsx';
+import { useColourOf } from './draw/useDrawn.ts';
 import { UnitToggle } from './UnitToggle.tsx';
 import type { ShownBlock } from './useShownBlock.ts';
 
@@ -16,20 +19,26 @@ interface UnitListProps {
 
 /** Every distinct unit of the block: drawn, counted, and what is cut for one batch of it. */
 export function UnitList({ shown, block, sized }: UnitListProps) {
+  const colourOf = useColourOf(shown.choice);
+  const one = useOneBlock(shown, block);
   return (
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
+      <FoundHead block={block.id} piecing={block.piecing} colourOf={colourOf} />
       <BlockFindings shown={shown} />
-      <div className={styles.unitsHead} aria-hidden="true">
-        <span>Unit, finished</span>
-        <span>In a block</span>
-        <span>In the quilt</span>
-        <span>Cut for one batch</span>
+      <div>
+        <div className={styles.unitsHead} aria-hidden="true">
+          <span>Unit, finished</span>
+          <span>In a block</span>
+          <span>In the quilt</span>
+          <span>Cut for one batch</span>
+        </div>
+        <ol>
+          {sized.units.map((unit, i) => (
+            <UnitRow key={unit.unit.key} number={i + 1} unit={unit} block={block} sized={sized} />
+          ))}
+        </ol>
       </div>
-      <ol>
-        {sized.units.map((unit, i) => (
-          <UnitRow key={unit.unit.key} number={i + 1} unit={unit} block={block} sized={sized} />
-        ))}
-      </ol>
+      {one === null ? null : <CutForOne block={block} one={one} />}
     </section>
   );
 }

@@ -1,36 +1,27 @@
 import { type FormEvent, useState } from 'react';
 import { Form, Input, Label, TextField } from 'react-aria-components';
-import { addBlock } from '../../../shared/pattern/edits/index.ts';
-import { freeId } from '../../../shared/pattern/edits/list.ts';
-import { freshPattern } from '../../../shared/pattern/fresh.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import fields from '../../parts/fields.module.css';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Stepper } from '../../parts/Stepper.tsx';
-import { useStudio } from '../../state/hooks.tsx';
-import { refusalOf } from '../../state/host.ts';
-import type { Studio } from '../../state/studio.ts';
-import { type FreshDrawing, freeRecipeId, freshDrawing } from './freshDrawing.ts';
+import { useStudio, useStudioState } from '../../state/hooks.tsx';
+import { drawNew, type NewBlock } from './drawNew.ts';
 
-interface DrawNewProps {
-  readonly isOpen: boolean;
-  readonly onClose: () => void;
-}
-
-const AT_FIRST: FreshDrawing = { name: 'New block', across: 4, down: 4, finished: 12 };
+const AT_FIRST: NewBlock = { name: 'New block', across: 4, down: 4, finished: 12, designer: '' };
 
 /** Asks for a name, a grid and a size, then opens a blank block on the drawing table; the library keeps its recipe. */
-export function DrawNew({ isOpen, onClose }: DrawNewProps) {
+export function DrawNew({ onClose }: { readonly onClose: () => void }) {
   const studio = useStudio();
+  const alone = useStudioState(({ history }) => history === null);
   const [asked, setAsked] = useState(AT_FIRST);
-  const set = (more: Partial<FreshDrawing>) => setAsked((before) => ({ ...before, ...more }));
-  const ready = asked.name.trim() !== '';
+  const set = (more: Partial<NewBlock>) => setAsked((before) => ({ ...before, ...more }));
+  const ready = asked.name.trim() !== '' && (!alone || asked.designer.trim() !== '');
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     if (!ready) return;
     onClose();
-    void drawNew(studio, { ...asked, name: asked.name.trim() });
+    void drawNew(studio, { ...asked, name: asked.name.trim(), designer: asked.designer.trim() });
   };
   const foot = (
     <>
@@ -41,22 +32,17 @@ export function DrawNew({ isOpen, onClose }: DrawNewProps) {
     </>
   );
   return (
-    <Dialog title="A new block" isOpen={isOpen} onClose={onClose} foot={foot}>
+    <Dialog title="A new block" isOpen onClose={onClose} foot={foot}>
       <Form id="draw-new" onSubmit={onSubmit} className={fields.form ?? ''}>
-        <TextField className={fields.field ?? ''} value={asked.name} onChange={(name) => set({ name })} isRequired>
-          <Label>Name</Label>
-          <span className={fields.typed}>
-            <Input autoComplete="off" maxLength={200} />
-          </span>
-        </TextField>
+        <Words label="Name" value={asked.name} onChange={(name) => set({ name })} />
         <Stepper
-          label="Grid, squares across"
+          label="Squares across"
           value={asked.across}
           least={1}
           most={64}
           onChange={(across) => set(asked.down === asked.across ? { across, down: across } : { across })}
         />
-        <Stepper label="Grid, squares down" value={asked.down} least={1} most={64} onChange={(down) => set({ down })} />
+        <Stepper label="Squares down" value={asked.down} least={1} most={64} onChange={(down) => set({ down })} />
         <NumberField
           label="Finished width"
           value={asked.finished}
@@ -64,38 +50,33 @@ export function DrawNew({ isOpen, onClose }: DrawNewProps) {
           most={60}
           onChange={(finished) => set({ finished })}
         />
+        {alone ? (
+          <Words label="Designer or studio" value={asked.designer} onChange={(designer) => set({ designer })} />
+        ) : null}
+        <p className="quiet small">{whereTo(alone)}</p>
       </Form>
     </Dialog>
   );
 }
 
-/** Makes the recipe, keeps it in the library, and opens it in the pattern that is open, or in a new one. */
-async function drawNew(studio: Studio, asked: FreshDrawing): Promise<void> {
-  try {
-    const open = studio.store.getState().history?.now;
-    const id = await freeRecipeId(studio.host, asked.name, open?.recipes.map((recipe) => recipe.id) ?? []);
-    const recipe = freshDrawing(id, asked);
-    const { revision } = await studio.host.saveRecipe(recipe);
-    const revisions = { [id]: revision };
-    if (open === undefined || open.blocks.length >= 26) await inNewPattern(studio, recipe, revisions);
-    else studio.act(addBlock, { recipe, revisions });
-    const block = studio.store.getState().history?.now.blocks.find((one) => one.recipe === id);
-    if (block === undefined) return;
-    studio.select({ kind: 'block', block: block.id });
-    studio.show('block');
-  } catch (thrown) {
-    studio.say(refusalOf(thrown).words, { tone: 'stops' });
-  }
+function whereTo(alone: boolean): string {
+  if (alone) return 'No pattern is open: the block begins one of its own, in three sizes.';
+  return 'The library keeps it, and it comes into the open pattern as one more block.';
 }
 
-async function inNewPattern(
-  studio: Studio,
-  recipe: ReturnType<typeof freshDrawing>,
-  revisions: Readonly<Record<string, number>>,
-): Promise<void> {
-  const taken = (await studio.host.patterns()).map(({ id }) => id);
-  const title = `${recipe.name} Quilt`;
-  const date = new Date().toLocaleDateString('sv-SE');
-  const fresh = { id: freeId(title, taken), title, designer: 'My studio', date, revisions };
-  await studio.openFresh(freshPattern(recipe, [], fresh));
+interface WordsProps {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}
+
+function Words({ label, value, onChange }: WordsProps) {
+  return (
+    <TextField className={fields.field ?? ''} value={value} onChange={onChange} isRequired>
+      <Label>{label}</Label>
+      <span className={fields.typed}>
+        <Input autoComplete="off" maxLength={200} onFocus={(event) => event.target.select()} />
+      </span>
+    </TextField>
+  );
 }

@@ -1,16 +1,11 @@
-import { useMemo } from 'react';
 import type { Finding } from '../../../shared/measure/finding.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
-import { oneBlock } from '../../../shared/workroom/oneBlock.ts';
-import type { WorkedBlock } from '../../../shared/workroom/workedOut.ts';
 import { FindingLine } from '../../parts/FindingLine.tsx';
-import { useIsWorking, useWorked } from '../../state/hooks.tsx';
+import { useIsWorking } from '../../state/hooks.tsx';
 import type { ShownBlock } from '../useShownBlock.ts';
-import { Apart } from './Apart.tsx';
-import { BlockCutList } from './BlockCutList.tsx';
+import { CutForOne, useOneBlock } from './CutForOne.tsx';
 import { DrawnUnits } from './DrawnUnits.tsx';
 import styles from './draw.module.css';
-import { Seams } from './Seams.tsx';
+import { FoundHead } from './FoundHead.tsx';
 import type { DrawnBlock } from './useDrawn.ts';
 
 interface FoundProps {
@@ -23,50 +18,34 @@ interface FoundProps {
 export function Found({ shown, drawn, findings }: FoundProps) {
   const working = useIsWorking();
   const { worked } = shown;
+  const one = useOneBlock(shown, worked);
   return (
     <section className={styles.found} aria-label="How it is sewn" aria-busy={working}>
       {worked === undefined ? null : (
-        <div className={styles.foundHead}>
-          <Apart block={drawn.block} piecing={worked.piecing} colourOf={drawn.colourOf} />
-          <Seams piecing={worked.piecing} />
-        </div>
+        <FoundHead block={drawn.block} piecing={worked.piecing} colourOf={drawn.colourOf} />
       )}
-      {findings.length === 0 ? null : (
-        <div className={styles.findings}>
-          {findings.map((finding) => (
-            <FindingLine key={`${finding.where.path} ${finding.what}`} finding={finding} />
-          ))}
-        </div>
+      {findings.length === 0 ? null : <FindingLines findings={findings} />}
+      {worked === undefined || one === null ? null : (
+        <>
+          <DrawnUnits block={worked} sized={one} />
+          <CutForOne block={worked} one={one} />
+        </>
       )}
-      {worked === undefined ? null : <UnitsAndCuts shown={shown} block={worked} drawn={drawn} />}
     </section>
   );
 }
 
-function UnitsAndCuts({
-  shown,
-  block,
-  drawn,
-}: {
-  readonly shown: ShownBlock;
-  readonly block: WorkedBlock;
-  readonly drawn: DrawnBlock;
-}) {
-  // The pattern the block was worked out from: a moment behind the one in hand, and its fabrics go with the block's.
-  const pattern = useWorked()?.pattern;
-  const finished = shown.size?.quilt.block.width ?? drawn.recipe.finished;
-  const sized = useMemo(
-    () => (pattern === undefined ? null : oneBlock(block, pattern, finished)),
-    [block, pattern, finished],
-  );
-  if (sized === null) return null;
+/** More of one kind than this are counted, not told one by one. */
+const MOST = 6;
+
+function FindingLines({ findings }: { readonly findings: readonly Finding[] }) {
+  const more = findings.length - MOST;
   return (
-    <>
-      <DrawnUnits block={block} sized={sized} />
-      <section className={styles.cutList} aria-labelledby="one-block">
-        <h3 id="one-block">Cut for one block of {inchesText(finished)}</h3>
-        <BlockCutList block={block} sized={sized} />
-      </section>
-    </>
+    <div className={styles.findings}>
+      {findings.slice(0, MOST).map((finding) => (
+        <FindingLine key={`${finding.where.path} ${finding.what}`} finding={finding} />
+      ))}
+      {more > 0 ? <p className="quiet">{more} more like these; each has its mark on the drawing.</p> : null}
+    </div>
   );
 }

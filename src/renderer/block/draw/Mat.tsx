@@ -71,6 +71,7 @@ export function Mat({ drawn, piecing, findings }: MatProps) {
         style={{ '--scale': sight.scale } as CSSProperties}
         onKeyDown={keys.keyDown}
         onFocus={keys.speak}
+        onBlur={() => keys.setByKey(false)}
         onPointerDownCapture={() => keys.setByKey(false)}
         {...pointer.handlers}
         onPointerMove={(event) => {
@@ -87,6 +88,8 @@ export function Mat({ drawn, piecing, findings }: MatProps) {
             </g>
             {ofPlaces || carried !== null ? <GridMarks marks={marks} sight={sight} finer={finer} /> : null}
             <Pending act={act} drawing={drawing} sight={sight} ways={ways} places={hand.places} at={at} />
+            <Ruler room={room} sight={sight} width={drawing.width} height={drawing.height} />
+            {at !== null && ofPlaces ? <RulerPointer sight={sight} at={at} /> : null}
             {carried === null ? (
               <Here
                 act={act}
@@ -101,8 +104,6 @@ export function Mat({ drawn, piecing, findings }: MatProps) {
             ) : (
               <Carrying carried={carried} colourOf={colourOf} sight={sight} />
             )}
-            <Ruler sight={sight} width={drawing.width} height={drawing.height} />
-            {at !== null && ofPlaces ? <RulerPointer sight={sight} at={at} /> : null}
           </svg>
         ) : null}
         <p id={help} className="heard">

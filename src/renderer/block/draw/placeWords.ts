@@ -16,7 +16,7 @@ export function spotWords({ x, y }: Point): string {
 
 /** What scaling left a hair off is not to be spoken. */
 function rounded(value: number): number {
-  return Number(value.toFixed(4)) + 0;
+  return Number(value.toFixed(9)) + 0;
 }
 
 /** A place and what is there, as it is spoken: “3 across, 2 down, corner of Star points”. */

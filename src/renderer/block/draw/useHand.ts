@@ -37,6 +37,8 @@ export interface Hand {
   /** Lets go of what was begun; answers whether there was anything. */
   giveUp(): boolean;
   takeBack(): void;
+  /** Lets a refusal go that has been read. */
+  calm(): void;
   say(words: string): void;
 }
 
@@ -87,6 +89,7 @@ export function useHand(drawn: DrawnBlock): Hand {
       const { deed } = pressed;
       if (pressed.trouble !== undefined) setTrouble({ at: place, findings: [{ what: pressed.trouble }] });
       else if (deed === undefined) setTrouble(null);
+      if (pressed.said !== undefined) say(pressed.said);
       const done = deed !== undefined && doDeed(attempt, recipe, deed, ways, place);
       setPlaces(done ? [] : pressed.places);
       now.current.places = done ? [] : pressed.places;
@@ -101,7 +104,8 @@ export function useHand(drawn: DrawnBlock): Hand {
     return had;
   };
   const takeBack = () => setPlaces((before) => before.slice(0, -1));
-  return { places, trouble, said, give, attempt, giveUp, takeBack, say };
+  const calm = () => setTrouble(null);
+  return { places, trouble, said, give, attempt, giveUp, takeBack, calm, say };
 }
 
 /** The role the brush fills with; the first of the recipe where the brush is of another. */

@@ -4,7 +4,7 @@ import type { Point, Turn } from '../../../shared/drawing/turn.ts';
 import { turnOfKey } from '../../parts/turning/turnWords.ts';
 import { useSelection } from '../../state/hooks.tsx';
 import { type Act, isOfPlaces } from './acts.ts';
-import { isSameStretch, seamsRound, toggled } from './picking.ts';
+import { boxAbout, isSameStretch, seamsRound, toggled } from './picking.ts';
 import { patchWords, placeWords, type RoleName, spotWords } from './placeWords.ts';
 import { MARK_WORDS, type SnapMark } from './snap.ts';
 import { middleOf, nextPatch, stepped, wayOf } from './towards.ts';
@@ -100,9 +100,15 @@ export function useMatKeys(needs: KeysNeeds) {
     return true;
   };
 
+  /** Where a copied part is first shown: over what is picked, else where the keys are. */
+  const pickedCorner = (): Point => {
+    if (selection.kind !== 'patches') return cursor;
+    const { x, y } = boxAbout(drawing, selection.patches);
+    return { x, y };
+  };
   const withMod = (key: string) => {
     if (key === 'c' && selection.kind === 'patches') needs.copy();
-    else if (key === 'v') needs.paste(cursor);
+    else if (key === 'v') needs.paste(pickedCorner());
     else if (key === 'a') select({ kind: 'patches', block, patches: drawing.patches.map((_, i) => i) });
     else return false;
     return true;
@@ -112,7 +118,10 @@ export function useMatKeys(needs: KeysNeeds) {
     if (event.ctrlKey || event.metaKey) return withMod(key.toLowerCase());
     if (event.altKey) return false;
     const way = wayOf(key);
-    if (way !== null) return step(way, event.shiftKey);
+    if (way !== null) {
+      hand.calm();
+      return step(way, event.shiftKey);
+    }
     if (key === 'Enter') return enter(event.shiftKey);
     if (key === 'Escape') return leave();
     if (key === '.') return walk(1);

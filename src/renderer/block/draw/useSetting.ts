@@ -42,7 +42,10 @@ export function useSetting(drawn: DrawnBlock, hand: Hand): Copying {
     hand.say('Move it with the arrows; R turns, M mirrors, Enter sets it in, Escape leaves it.');
   };
   if (part === null || copied === null || by === null) return { carried: null, copy, paste };
-  const stop = () => drawStore.setState({ setting: null });
+  const stop = () => {
+    hand.calm();
+    drawStore.setState({ setting: null });
+  };
   const carried: Carried = {
     part,
     corner,

@@ -1,4 +1,3 @@
-import { placeText } from '../../drawing/split.ts';
 import type { Point } from '../../drawing/turn.ts';
 import { accept, type Maybe, refuse } from '../../measure/finding.ts';
 import type { Edit } from '../edit.ts';
@@ -16,8 +15,7 @@ type Pin = Pins[number];
 /** Fixes something of how a drawing is sewn. A pin for the same place takes the place of the one before it. */
 export const addPin: DrawingEdit<PinArgs> = edit({
   id: 'add-pin',
-  name: (args) =>
-    'first' in args ? `Sew the seam ${between(args.first)} last` : `Make one unit ${between(args.unit)}`,
+  name: (args) => ('first' in args ? `Sew the seam${at(args.first)} last` : `Fix one unit${at(args.unit)}`),
   maybe: (pattern, args) => {
     const found = drawnRecipe(pattern, args.recipe);
     if (!found.ok) return found;
@@ -59,8 +57,8 @@ function edit<Args>(given: Omit<DrawingEdit<Args>, 'apply'> & { maybe(p: Pattern
   return { ...given, apply: applied(given.maybe) };
 }
 
-function between([a, b]: Ends): string {
-  return `from ${placeText(a)} to ${placeText(b)}`;
+function at([{ x, y }]: Ends): string {
+  return ` at ${Number(x.toFixed(2))}, ${Number(y.toFixed(2))}`;
 }
 
 function pinOf(args: PinArgs): Pin {
