@@ -7,6 +7,7 @@ import { below } from './apart.ts';
 import { apartFigure, type SewnBlock } from './blockParts.ts';
 import type { Figure } from './figure.ts';
 import type { FabricOf } from './marks.ts';
+import { ringFigures } from './ringFigures.ts';
 import { roundFigure } from './roundFigure.ts';
 
 /** One step of sewing a block together, with its figure; the words are left to the writing. */
@@ -21,6 +22,8 @@ export interface BlockStep {
   readonly path: string;
   /** How many of what is being made one block takes. */
   readonly times: number;
+  /** Of a ring: its first arm sewn part of the way, the other three, the first seam finished. */
+  readonly stage?: 'start' | 'round' | 'finish';
   /** Which logs, from 0, when they are logs. */
   readonly logs?: { readonly first: number; readonly last: number };
   readonly figure: Figure;
@@ -133,6 +136,9 @@ function ringSteps(block: SewnBlock, ring: Ring<UnitLeaf>, path: string, times: 
   const within = childrenOf<UnitLeaf>(ring).flatMap((part, i) =>
     isMadeByItself<UnitLeaf>(part) ? [] : stepsOf(block, part, below(path, i), times),
   );
-  const alt = 'Four parts sewn about a middle in the order of their numbers, the first with a partial seam.';
-  return [...within, { kind: 'ring', part: ring, path, times, figure: roundFigure(block, ring, path, 0, 3, alt) }];
+  const figures = ringFigures(block, ring, path);
+  const stages = (['start', 'round', 'finish'] as const).map((stage): BlockStep => {
+    return { kind: 'ring', part: ring, path, times, stage, figure: figures[stage] };
+  });
+  return [...within, ...stages];
 }

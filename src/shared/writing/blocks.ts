@@ -91,7 +91,7 @@ function plainLetters(desk: Desk, block: WorkedBlock): Readonly<Record<string, s
 
 function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolean): Words {
   if (step.kind === 'logs') return logWords(desk, block, step);
-  if (step.kind === 'ring') return [`${RING_WORDS} `, ...ending(step, last)];
+  if (step.kind === 'ring') return ringWords(step, last);
   const made = nameOf(step);
   if (step.kind === 'rows') {
     const what = made === null ? 'Lay the units out' : `For each ${made}, lay its units out`;
@@ -125,10 +125,27 @@ function nameOf({ part, path }: BlockStep): string | null {
   return path === '' || part.kind === 'unit' || part.name === undefined ? null : part.name.toLowerCase();
 }
 
-const RING_WORDS =
-  'Sew the first part to the middle with a partial seam: begin at the end where their edges are even and stop about ' +
-  'halfway along the middle. Sew on the others in the order of their numbers, then finish the first seam. Press away from ' +
-  'the middle.';
+/** A ring of parts about a middle: a partial seam, in three steps (common practice). */
+function ringWords(step: BlockStep, last: boolean): Words {
+  switch (step.stage) {
+    case 'start':
+      return [
+        'Lay the first part along the middle, right sides together, even at the end from which the stitches run in the ' +
+          'figure. Sew from that end and stop about halfway along the middle: this is a partial seam. Its other half stays open.',
+      ];
+    case 'round':
+      return [
+        'Open the part out and press what is sewn away from the middle. Sew on the others in the order of their numbers, each ' +
+          'along its whole edge, and press away from the middle.',
+      ];
+    default:
+      return [
+        'Now finish the first seam: fold the last part out of the way and sew on from where the stitches stop to the end of ' +
+          'the first part. Press away from the middle. ',
+        ...ending(step, last),
+      ];
+  }
+}
 
 /** Whether what is joined are rows made in the step before. */
 function isRows({ part }: BlockStep): boolean {
