@@ -24,7 +24,7 @@ export function CutForOne({ block, one }: { readonly block: WorkedBlock; readonl
   const cuts = useMemo(() => cutsForOne(one, block.fabricOf), [one, block]);
   return (
     <section className={styles.cutList} aria-labelledby={id}>
-      <h3 id={id}>Cut for one block of {inchesText(one.grid * block.piecing.drawing.width)}</h3>
+      <h2 id={id}>Cut for one block of {inchesText(one.grid * block.piecing.drawing.width)}</h2>
       <CutLines cuts={cuts.map(({ cut }) => cut)} counts={cuts.map(({ count }) => count)} fabricOf={block.fabricOf} />
     </section>
   );

@@ -76,8 +76,10 @@ function RulerSizes({ sizes, finished, onChange }: RulerSizesProps) {
             data-friendly={friendly || undefined}
             onHoverChange={(on) => setLooked(on ? size : null)}
           >
-            {fractionOf(size)}
-            <span className="heard">{friendly ? '″, on the ruler' : '″, between the marks'}</span>
+            <span aria-hidden="true">{fractionOf(size)}</span>
+            <span className="heard">
+              {inchesText(size)}, {friendly ? 'on the ruler' : 'between the marks'}
+            </span>
           </Radio>
         ))}
       </RadioGroup>
