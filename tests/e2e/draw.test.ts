@@ -205,7 +205,7 @@ describeWithTool('chromium', 'drawing a block', () => {
     await keys(page, 'End');
     await page.getByText('in single patches').waitFor();
     const sizes = page.getByRole('radiogroup', { name: 'Finished block, inches' });
-    await sizes.getByRole('radio', { name: '12″, on the ruler' }).click({ force: true });
+    await sizes.locator('label', { hasText: '12″, on the ruler' }).click();
     await page.getByText('In Cot: 12″ finished').waitFor();
   });
 
