@@ -20,7 +20,7 @@ export function MakePattern({ card, isOpen, onClose }: MakePatternProps) {
   const { recipe, revision } = card;
   const studio = useStudio();
   const designer = useStudioState(({ history }) => history?.now.words.designer ?? '');
-  const [title, setTitle] = useState(`${recipe.name} Quilt`);
+  const [title, setTitle] = useState(`${recipe.name} quilt`);
   const [by, setBy] = useState(designer);
   const ready = title.trim() !== '' && by.trim() !== '';
   const make = async () => {
