@@ -114,7 +114,7 @@ describe('recipe', () => {
     writeFileSync(list, JSON.stringify([paw, { ...paw, finished: 0 }], null, 1));
     const { code, complained } = await run('recipe', list);
     expect(code).toBe(2);
-    expect(complained).toMatch(/wrong\.json, line \d+: \[1\]\.finished must be more than 0\.$/);
+    expect(complained).toMatch(/wrong\.json, line \d+: “Paw”: \[1\]\.finished must be more than 0\.$/);
   });
 
   test('a recipe that cannot be drawn ends with findings', async () => {

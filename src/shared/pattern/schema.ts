@@ -108,6 +108,10 @@ export const patternSchema = z.strictObject({
     .describe(
       'Recipes written here in full, or the name of a recipe file beside this one. Starter recipes need neither.',
     ),
+  revisions: z
+    .record(identifierSchema, z.number().int().min(1))
+    .optional()
+    .describe('The revision of the library’s recipe that each recipe here was taken from.'),
   blocks: z.array(blockSchema).min(1).max(26).describe('The blocks, each with its recipe and fabrics.'),
   fabrics: z.array(fabricSchema).min(1).max(60).describe('The fabrics, in the order the charts list them.'),
   setting: settingSchema.describe('How the blocks are laid out.'),

@@ -11,7 +11,7 @@ import type { SizedBlock, SizedUnit } from '../quilt/sized.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
 /** A block at the scale of one size: its units, how each is made, how many. */
-export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): SizedBlock {
+export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Pick<Quilt, 'block' | 'counts'>): SizedBlock {
   const { drawing, root, units } = block.piecing;
   const { house } = pattern;
   const grid: Inches = quilt.block.width / drawing.width;

@@ -91,6 +91,7 @@ function plainLetters(desk: Desk, block: WorkedBlock): Readonly<Record<string, s
 
 function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolean): Words {
   if (step.kind === 'logs') return logWords(desk, block, step);
+  if (step.kind === 'ring') return ringWords(step, last);
   const made = nameOf(step);
   if (step.kind === 'rows') {
     const what = made === null ? 'Lay the units out' : `For each ${made}, lay its units out`;
@@ -122,6 +123,28 @@ function ending(step: BlockStep, last: boolean): Words {
 /** The name of the recipe that is being made, when it is one that stands in the block. */
 function nameOf({ part, path }: BlockStep): string | null {
   return path === '' || part.kind === 'unit' || part.name === undefined ? null : part.name.toLowerCase();
+}
+
+/** A ring of parts about a middle: a partial seam, in three steps (common practice). */
+function ringWords(step: BlockStep, last: boolean): Words {
+  switch (step.stage) {
+    case 'start':
+      return [
+        'Lay the first part along the middle, right sides together, even at the end from which the stitches run in the ' +
+          'figure. Sew from that end and stop about halfway along the middle: this is a partial seam. Its other half stays open.',
+      ];
+    case 'round':
+      return [
+        'Open the part out and press what is sewn away from the middle. Sew on the others in the order of their numbers, each ' +
+          'along its whole edge, and press away from the middle.',
+      ];
+    default:
+      return [
+        'Now finish the first seam: fold the last part out of the way and sew on from where the stitches stop to the end of ' +
+          'the first part. Press away from the middle. ',
+        ...ending(step, last),
+      ];
+  }
 }
 
 /** Whether what is joined are rows made in the step before. */

@@ -1,4 +1,5 @@
 import { count, type Traced } from '../measure/traced.ts';
+import { NO_SEAMS, seamCensus, seamSkills, together } from '../piecing/census.ts';
 import { unitPolygons } from '../piecing/unitShape.ts';
 import type { Words } from './book.ts';
 import type { Desk } from './desk.ts';
@@ -12,10 +13,11 @@ export function skills(desk: Desk): readonly Words[] {
       for (const { plan, method } of units) if (plan.stages.length > 0) methods.add(method.name);
     }
   }
+  const seams = desk.blocks.map(({ piecing }) => seamCensus(piecing.root, piecing.units)).reduce(together, NO_SEAMS);
   const points = desk.sizes.map((size) => count(size.points, ''));
   return [
     ...[...methods].map((name) => [name]),
-    ['Straight seams from edge to edge throughout'],
+    ...seamSkills(seams).map((words) => [words]),
     ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points, allNames(desk))]] : []),
     ['Smallest piece, finished: ', ...smallest(desk)],
   ];

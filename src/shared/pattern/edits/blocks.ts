@@ -2,6 +2,7 @@ import { afterTurn, type Turn } from '../../drawing/turn.ts';
 import type { GridBody, Recipe, Value } from '../../recipe/schema.ts';
 import { readRow, readToken, type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
+import { withRevisions } from '../revisions.ts';
 import type { BlockChoice, Pattern, Setting } from '../schema.ts';
 import { changed, named, whole, withFields, withName } from './list.ts';
 import type { Cell } from './setting.ts';
@@ -22,10 +23,15 @@ export const renameBlock: Edit<{ readonly block: string; readonly name: string }
     withBlock(pattern, block, (one) => withFields(one, { name: named(name, one.name) })),
 };
 
-export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonly Recipe[] }> = {
+export const addBlock: Edit<{
+  readonly recipe: Recipe;
+  readonly others?: readonly Recipe[];
+  /** The library's revision of each, where it is known. */
+  readonly revisions?: Readonly<Record<string, number>>;
+}> = {
   id: 'add-block',
   name: ({ recipe }) => `Add the block ${recipe.name}`,
-  apply: (pattern, { recipe, others = [] }) => {
+  apply: (pattern, { recipe, others = [], revisions = {} }) => {
     const taken = pattern.blocks.map(({ id }) => id);
     const letter = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.includes(one));
     if (letter === undefined) return pattern;
@@ -40,12 +46,13 @@ export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonl
       methods: {},
       fabrics,
     };
-    return { ...pattern, recipes: [...pattern.recipes, ...carried], blocks: [...pattern.blocks, block] };
+    const added = { ...pattern, recipes: [...pattern.recipes, ...carried], blocks: [...pattern.blocks, block] };
+    return withRevisions(added, carried, revisions);
   },
 };
 
 /** The fabric of the role's own name, else the first of its value, else the first. */
-function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {
+export function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {
   const { fabrics } = pattern;
   const fabric =
     fabrics.find(({ id }) => id === role.id) ?? fabrics.find(({ value }) => value === role.value) ?? fabrics[0];
