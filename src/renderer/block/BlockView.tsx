@@ -9,6 +9,7 @@ import styles from './block.module.css';
 import { BLOCK_COMMANDS } from './commands.ts';
 import { DRAW_COMMANDS } from './draw/commands.ts';
 import { DrawTable } from './draw/DrawTable.tsx';
+import { Unread } from './draw/Unread.tsx';
 import { useDrawn } from './draw/useDrawn.ts';
 import { UnitList } from './UnitList.tsx';
 import { type ShownBlock, useShownBlock } from './useShownBlock.ts';
@@ -51,6 +52,7 @@ function Undrawn({ shown }: { readonly shown: ShownBlock }) {
   const own = findings.filter(
     ({ where }) => where.path.startsWith(`blocks[${at}]`) || where.path.startsWith(`recipes[${recipe}]`),
   );
+  if (shown.recipe?.body.kind === 'drawing') return <Unread shown={shown} body={shown.recipe.body} findings={own} />;
   return (
     <EmptyState title={`Block ${shown.choice.id} cannot be drawn yet`}>
       {own.map((finding) => (

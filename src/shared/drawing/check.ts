@@ -12,10 +12,8 @@ import { edgesOf } from './vertex.ts';
  * @param path where the drawing stands in the document
  */
 export function checkDrawing(drawing: Drawing, path: string): readonly Finding[] {
-  const flat = drawing.patches.flatMap((patch, index) =>
-    doubleArea(outlinePoints(drawing, patch)) > 0 ? [] : [`Patch ${index + 1} has no area.`],
-  );
-  if (flat.length > 0) return flat.map((what) => ({ level: 'stops', what, where: { path } }));
+  const flat = flatFindings(drawing, path);
+  if (flat.length > 0) return flat;
   const slips = slipFindings(drawing, path);
   if (slips.length > 0) return slips;
   return [...outside(drawing, path), ...pinchFindings(drawing, path), ...edgeFindings(drawing, path)];
@@ -29,6 +27,21 @@ function pinchFindings(drawing: Drawing, path: string): readonly Finding[] {
     const point = pointAt(drawing, twice);
     const what = `A patch meets itself at ${placeText(point)}.`;
     return [{ level: 'stops', what, where: at(path, point, point), mend: 'Cut it in two there.' }];
+  });
+}
+
+/** Patches that are only a line or a place. */
+function flatFindings(drawing: Drawing, path: string): readonly Finding[] {
+  return drawing.patches.flatMap((patch, index): Finding[] => {
+    if (doubleArea(outlinePoints(drawing, patch)) > 0) return [];
+    const points = patch.outline.map((vertex) => pointAt(drawing, vertex));
+    const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+    const least = { x: Math.min(...xs), y: Math.min(...ys) };
+    const most = { x: Math.max(...xs), y: Math.max(...ys) };
+    const where = points.length === 0 ? { path } : at(path, least, most);
+    return [
+      { level: 'stops', what: `Patch ${index + 1} has no area.`, where, mend: 'Take it out, or give it its corners.' },
+    ];
   });
 }
 

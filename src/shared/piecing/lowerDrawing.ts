@@ -1,3 +1,4 @@
+import type { Drawing } from '../drawing/drawing.ts';
 import { drawingPolygons } from '../drawing/polygons.ts';
 import { readDrawnBody } from '../recipe/drawn.ts';
 import type { DrawingBody } from '../recipe/schema.ts';
@@ -17,9 +18,25 @@ export function lowerDrawing(on: Lowering, body: DrawingBody): Sub | null {
   const { width, height } = read.value;
   const patches = read.value.patches.map((patch) => ({ ...patch, role: roles.get(patch.role) ?? patch.role }));
   const drawing = { ...read.value, patches };
-  const { root, findings } = findSewing(drawing, { pins: (body.pins ?? []).map(pinOf), path });
+  const { root, findings } = sewingOf(body, drawing, path);
   on.notes.push(...findings);
   return { width, height, polygons: drawingPolygons(drawing), root };
+}
+
+type Sewing = ReturnType<typeof findSewing>;
+
+/** What was found for a body once; a body never changes, so acts on the rest of a pattern need not search again. */
+const found = new WeakMap<DrawingBody, Map<string, Sewing>>();
+
+function sewingOf(body: DrawingBody, drawing: Drawing, path: string): Sewing {
+  const asked = [path, ...drawing.patches.map(({ role }) => role)].join(' ');
+  const before = found.get(body) ?? new Map<string, Sewing>();
+  found.set(body, before);
+  const known = before.get(asked);
+  if (known !== undefined) return known;
+  const sewing = findSewing(drawing, { pins: (body.pins ?? []).map(pinOf), path });
+  before.set(asked, sewing);
+  return sewing;
 }
 
 function rolesIn(body: DrawingBody): readonly { readonly role: string; readonly where: string }[] {

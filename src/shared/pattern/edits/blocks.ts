@@ -4,7 +4,7 @@ import { readRow, readToken, type Token, writeRow, writeToken } from '../../reci
 import type { Edit } from '../edit.ts';
 import { withRevisions } from '../revisions.ts';
 import type { BlockChoice, Pattern, Setting } from '../schema.ts';
-import { changed, named, whole, withFields, withName } from './list.ts';
+import { changed, named, whole, withFields, withName, withOversize } from './list.ts';
 import type { Cell } from './setting.ts';
 
 function withBlock(pattern: Pattern, id: string, change: (block: BlockChoice) => BlockChoice): Pattern {
@@ -107,6 +107,15 @@ export const setMethod: Edit<{ readonly block: string; readonly of: string; read
     `${method === null ? 'Make a unit the house’s way' : 'Make a unit another way'} in block ${block}`,
   apply: (pattern, { block, of, method }) =>
     withBlock(pattern, block, (one) => withFields(one, { methods: withName(one.methods, of, method) })),
+};
+
+/** Inches added to what is trimmed, for a kind of unit or one unit of a block; null leaves it to the house. */
+export const setOversize: Edit<{ readonly block: string; readonly of: string; readonly inches: number | null }> = {
+  id: 'set-oversize',
+  name: ({ block, inches }) =>
+    `${inches === null ? 'Leave how much is trimmed to the house' : 'Change how much is trimmed'} in block ${block}`,
+  apply: (pattern, { block, of, inches }) =>
+    withBlock(pattern, block, (one) => withFields(one, { oversize: withOversize(one.oversize, of, inches) })),
 };
 
 export const setRoleFabric: Edit<{ readonly block: string; readonly role: string; readonly fabric: string }> = {

@@ -1,5 +1,5 @@
 import type { PolygonCorner } from '../../drawing/drawing.ts';
-import { ALL_TURNS, type Box, type Turn, turnPoint } from '../../drawing/turn.ts';
+import { ALL_TURNS, type Box, type Turn, turnPoint, UNTURNED } from '../../drawing/turn.ts';
 import type { Field } from './field.ts';
 import type { FieldPatch, Region } from './fieldPatch.ts';
 
@@ -24,7 +24,8 @@ export interface Forms {
 const FINE = 1000;
 
 export function formsOf(field: Field): Forms {
-  const seen = field.patches.map(seenPatch);
+  const known = new Map<string, Int32Array>();
+  const seen = field.patches.map((patch) => seenPatch(patch, known));
   const cells = { across: field.across.at.map(fine), down: field.down.at.map(fine) };
   return {
     of: (region, patches) => {
@@ -49,14 +50,22 @@ interface Seen {
   readonly shapes: Int32Array;
 }
 
-function seenPatch(patch: FieldPatch): Seen {
+/** @param known numbers of shapes met before, by their words as they lie: most patches of a block look like another */
+function seenPatch(patch: FieldPatch, known: Map<string, Int32Array>): Seen {
   const { box } = patch;
-  const shapes = new Int32Array(2 * ALL_TURNS.length);
+  const words = shapeWords(patch, box, UNTURNED);
+  const shapes = known.get(words) ?? shapeNumbers(patch, box);
+  known.set(words, shapes);
+  return { x: fine(box.x), y: fine(box.y), width: fine(box.width), height: fine(box.height), shapes };
+}
+
+function shapeNumbers(patch: FieldPatch, box: Box): Int32Array {
+  const numbers = new Int32Array(2 * ALL_TURNS.length);
   ALL_TURNS.forEach((turn, way) => {
     const words = shapeWords(patch, box, turn);
-    shapes.set([numberOf(words, 7), numberOf(words, 31)], 2 * way);
+    numbers.set([numberOf(words, 7), numberOf(words, 31)], 2 * way);
   });
-  return { x: fine(box.x), y: fine(box.y), width: fine(box.width), height: fine(box.height), shapes };
+  return numbers;
 }
 
 /** The corners of a turned patch from its box's corner on, in an order that depends on the shape alone. */
