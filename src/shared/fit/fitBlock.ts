@@ -1,6 +1,6 @@
 import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
-import { type Inches, same } from '../measure/inches.ts';
+import { type Inches, longer, same } from '../measure/inches.ts';
 import type { Piecing, Unit, UnitLeaf } from '../piecing/piecing.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 import { levelOf } from './level.ts';
@@ -34,7 +34,22 @@ export function fitBlock(
   named: Named,
 ): FittedBlock {
   const up = sewUp(piecing.root, measureUnits(units, grid, seam));
-  return { up, findings: [...misfitFindings(up.misfits, named), ...driftFindings(up.sewn, named)] };
+  const findings = [
+    ...vanishing(units, seam, named),
+    ...misfitFindings(up.misfits, named),
+    ...driftFindings(up.sewn, named),
+  ];
+  return { up, findings };
+}
+
+/** Units that the ruler leaves nothing of: all seam allowance, and no finished cloth. */
+function vanishing(units: readonly SizedUnit[], seam: Inches, { letter, size, path }: Named): readonly Finding[] {
+  const gone = units.some(({ plan: { unfinished } }) =>
+    [unfinished.width, unfinished.height].some(({ value }) => !longer(value, 2 * seam)),
+  );
+  if (!gone) return [];
+  const what = `Block ${letter} is so small in ${size} that some of its pieces would finish at nothing.`;
+  return [{ level: 'stops', what, where: { path, size, on: letter }, mend: 'Make the block larger.' }];
 }
 
 function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): (leaf: UnitLeaf) => Sewn {

@@ -12,7 +12,13 @@ const identifier = z
   .max(80)
   .describe('A short name for the file: small letters, digits and hyphens.');
 
-const words = z.string().trim().min(1).max(200);
+/** A name or a title: one line, which no control character breaks. */
+const words = z
+  .string()
+  .trim()
+  .min(1)
+  .max(200)
+  .regex(/^\P{Cc}*$/u, 'keep it on one line');
 
 /** A whole number of grid units, or the name of a parameter that holds one. */
 const amountSchema = z

@@ -4,7 +4,7 @@ import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
 import { skills } from './skills.ts';
-import { field, sizeWords } from './words.ts';
+import { field, onOneLine, sizeWords } from './words.ts';
 
 /** All a buyer asks before she buys: how large it is, what it takes, what she will do. */
 export function beforeYouBuy(desk: Desk): Section {
@@ -27,8 +27,9 @@ export function beforeYouBuy(desk: Desk): Section {
 /** The paragraphs of the designer's own words. */
 export function paragraphs(text: string): readonly string[] {
   return text
+    .replace(/[\u2028\u2029]/g, '\n')
     .split(/\n\s*\n/)
-    .map((paragraph) => paragraph.trim().replace(/\s*\n\s*/g, ' '))
+    .map(onOneLine)
     .filter((paragraph) => paragraph !== '');
 }
 

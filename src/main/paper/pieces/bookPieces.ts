@@ -80,7 +80,7 @@ function blockPieces(desk: Desk, block: Together, above: number, first: boolean)
     case 'figures':
       return figureRows(desk, block.figures, block.sameScale, 'large' in block);
     case 'caution':
-      return [caution(desk, block.title, block.items)];
+      return caution(desk, block.title, block.items);
     case 'whole-page-figure':
       return [wholePageFigure(desk, block.figure, block.caption)];
     case 'test-square':
