@@ -1,13 +1,15 @@
-import { kindOfText, type Reading, readPatternText, readRecipeText } from '../shared/pattern/load.ts';
+import { kindOfText, type Reading, readPatternText, readRecipesText, readRecipeText } from '../shared/pattern/load.ts';
 import type { Pattern } from '../shared/pattern/schema.ts';
 import type { Recipe } from '../shared/recipe/schema.ts';
 
 /** How a text becomes a document; older formats are brought up, newer ones refused. */
 export interface Reader {
   recipe(text: string): Reading<Recipe>;
+  /** One recipe, a list of them, or a file of recipes. */
+  recipes(text: string): Reading<readonly Recipe[]>;
   /** A pattern may name starter recipes without carrying them; the one answered carries all it needs. */
   pattern(text: string): Reading<Pattern>;
-  kind(text: string): 'pattern' | 'recipe' | null;
+  kind(text: string): 'pattern' | 'recipe' | 'recipes' | null;
 }
 
 /**
@@ -22,6 +24,7 @@ export function makeReader(starterTexts: readonly string[]): Reader {
   });
   return {
     recipe: readRecipeText,
+    recipes: readRecipesText,
     pattern: (text) => readPatternText(text, { starters, beside: () => null }),
     kind: kindOfText,
   };

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { inchesText, sizeText } from '../../src/shared/measure/fraction.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { demoPattern } from '../helpers/starters.ts';
-import { DEMO, folderForTests, run, starterFile } from './run.ts';
+import { DEMO, folderForTests, run, runIn, starterFile } from './run.ts';
 
 const folder = folderForTests();
 const worked = workOut(demoPattern());
@@ -33,8 +33,10 @@ describe('fit', () => {
   });
 
   test('a narrow terminal gets the sizes in several tables', async () => {
-    const wide = (await run('fit', DEMO)).said;
-    expect(Math.max(...wide.split('\n').map((line) => line.length))).toBeLessThanOrEqual(100);
+    const { said } = await runIn(60, 'fit', DEMO);
+    const lines = said.split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(60);
+    expect(lines.filter((line) => line.trim().startsWith('Finished'))).toHaveLength(2);
   });
 
   test('findings name the place, the line and how to mend it', async () => {
@@ -112,7 +114,7 @@ describe('recipe', () => {
     writeFileSync(list, JSON.stringify([paw, { ...paw, finished: 0 }], null, 1));
     const { code, complained } = await run('recipe', list);
     expect(code).toBe(2);
-    expect(complained).toMatch(/wrong\.json, line \d+: \[1\]\.finished must be more than 0\.$/);
+    expect(complained).toMatch(/wrong\.json, line \d+: “Paw”: \[1\]\.finished must be more than 0\.$/);
   });
 
   test('a recipe that cannot be drawn ends with findings', async () => {

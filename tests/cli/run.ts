@@ -12,11 +12,16 @@ export interface Ran {
 }
 
 /** Runs a command line in this process. */
-export async function run(...args: string[]): Promise<Ran> {
+export function run(...args: string[]): Promise<Ran> {
+  return runIn(100, ...args);
+}
+
+/** Runs a command line in a terminal so many letters wide. */
+export async function runIn(width: number, ...args: string[]): Promise<Ran> {
   const said: string[] = [];
   const complained: string[] = [];
   const code = await runCli(args, {
-    width: 100,
+    width,
     say: (text) => said.push(text),
     complain: (text) => complained.push(text),
   });

@@ -5,7 +5,8 @@ import { EXIT } from './exit.ts';
 import { fitText, verdict } from './fit.ts';
 import { fitFacts, type PatternFit } from './fitFacts.ts';
 import { jsonText } from './json.ts';
-import { openPattern, RESOURCES } from './open.ts';
+import { openPattern } from './open.ts';
+import { resources } from './program.ts';
 import { tableText } from './table.ts';
 import type { Terminal } from './terminal.ts';
 import { checkFolder, writeFiles } from './writeFiles.ts';
@@ -22,7 +23,7 @@ const WIDTH = 100;
 /** `piecewright demo`: the demo pattern's PDFs, charts and findings, and what was made. */
 export async function runDemo(out: string, json: boolean, terminal: Terminal): Promise<number> {
   checkFolder(out);
-  const file = relative(process.cwd(), join(RESOURCES, 'demo', 'harbour-lights.pattern.json'));
+  const file = relative(process.cwd(), join(resources(), 'demo', 'harbour-lights.pattern.json'));
   const { source, pattern } = openPattern(file);
   const worked = workOut(pattern);
   const facts = fitFacts(worked);

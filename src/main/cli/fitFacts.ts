@@ -24,7 +24,7 @@ export interface SizeFit {
 }
 
 /** Equal strips of one border. */
-export interface BorderCut {
+interface BorderCut {
   readonly border: string;
   readonly name: string;
   readonly strips: BorderPair;

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Finding } from '../../shared/measure/finding.ts';
 import { type Reading, readPatternText, readRecipeText } from '../../shared/pattern/load.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
@@ -7,10 +5,8 @@ import type { Recipe } from '../../shared/recipe/schema.ts';
 import { Refused } from '../refusal.ts';
 import { starterFiles } from '../store/starters.ts';
 import { lineOf } from './place.ts';
+import { resources } from './program.ts';
 import { besideOf, readSource, type Source } from './source.ts';
-
-/** The folder of what comes with the program. */
-export const RESOURCES = join(import.meta.dirname, '../../../resources');
 
 /** A pattern and the file it came from. */
 export interface OpenPattern {
@@ -30,7 +26,7 @@ export function openPattern(path: string): OpenPattern {
 
 /** The recipes that come with the program. */
 export function starterRecipes(): readonly Recipe[] {
-  return starterFiles(RESOURCES).recipes.map(({ name, text }) => taken({ path: name, text }, readRecipeText(text)));
+  return starterFiles(resources()).recipes.map(({ name, text }) => taken({ path: name, text }, readRecipeText(text)));
 }
 
 /** What a file was read as, or a refusal that names the file, the line and what is wrong there. */
@@ -49,10 +45,4 @@ function refusalWords({ path, text }: Source, findings: readonly Finding[]): str
   });
   const more = findings.length - told.length;
   return more > 0 ? `${told.join('\n')}\nAnd ${more} more.` : told.join('\n');
-}
-
-/** The version of this program. */
-export function ownVersion(): string {
-  const about: { version?: string } = JSON.parse(readFileSync(join(RESOURCES, '../package.json'), 'utf8'));
-  return about.version ?? '';
 }

@@ -5,7 +5,7 @@ type Step = string | number;
 const STEP = /\.?([A-Za-z][\w-]*)|\[(\d+)\]|\["([^"]*)"\]/y;
 
 /** A path such as `sizes[1].borders.rope` in steps; what follows a step that cannot be read is left off. */
-export function stepsOf(path: string): readonly Step[] {
+function stepsOf(path: string): readonly Step[] {
   const steps: Step[] = [];
   STEP.lastIndex = 0;
   for (let match = STEP.exec(path); match !== null; match = STEP.exec(path)) {

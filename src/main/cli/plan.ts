@@ -9,7 +9,7 @@ import { planStrips, type StripPlan } from '../../shared/cloth/strips/planStrips
 import type { CoverSolver } from '../../shared/cloth/strips/proof/cover.ts';
 import { proveStrips } from '../../shared/cloth/strips/proof/proveStrips.ts';
 import { schemaFindings } from '../../shared/pattern/issues.ts';
-import { readJson } from '../../shared/pattern/load.ts';
+import { parse } from '../../shared/pattern/reading.ts';
 import { highsSolver } from '../plan/highs.ts';
 import { Refused } from '../refusal.ts';
 import { EXIT } from './exit.ts';
@@ -63,7 +63,8 @@ export async function runPlan(file: string, seconds: number, json: boolean, term
 }
 
 function readProblems(source: Source): BareFile {
-  const data = taken(source, readJson(source.text));
+  const parsed = parse(source.text);
+  const data = taken(source, parsed.ok ? parsed : { ...parsed, newer: false });
   const checked = bareFileSchema.safeParse(data, { reportInput: true });
   if (checked.success) return checked.data;
   return taken(source, { ok: false, findings: schemaFindings(checked.error.issues), newer: false });

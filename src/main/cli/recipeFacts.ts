@@ -35,7 +35,7 @@ export interface BlockFacts {
 }
 
 /** One distinct unit. */
-export interface UnitFacts {
+interface UnitFacts {
   readonly key: string;
   readonly name: string;
   readonly count: number;

@@ -1,6 +1,7 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { knownRefusal } from '../refusal.ts';
 import { EXIT } from './exit.ts';
+import { ownVersion } from './program.ts';
 import type { PublishWishes } from './publish.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -47,6 +48,8 @@ interface Wishes {
 function commands(terminal: Terminal, ended: Ended): Command {
   const program = new Command('piecewright')
     .description('Quilt patterns that fit, from files written by hand or saved by the studio.')
+    .version(ownVersion(), '--version', 'the version of this program')
+    .helpOption('-h, --help', 'this help')
     .exitOverride()
     .showHelpAfterError('Ask for the commands with “piecewright --help”.')
     .configureOutput({
@@ -60,6 +63,7 @@ function commands(terminal: Terminal, ended: Ended): Command {
   addCut(program, terminal, ended);
   addRecipe(program, terminal, ended);
   addPlan(program, terminal, ended);
+  addLibrary(program, terminal, ended);
   addPublish(program, terminal, ended);
   addDemo(program, terminal, ended);
   return program;
@@ -89,7 +93,7 @@ function addCut(program: Command, terminal: Terminal, ended: Ended): void {
 
 function addRecipe(program: Command, terminal: Terminal, ended: Ended): void {
   add(program, 'recipe', 'the units, seams and cut sizes of block recipes')
-    .argument('<files...>', 'one or more .recipe.json; a file may hold a list of recipes')
+    .argument('<files...>', 'one or more .recipe.json or .recipes.json; a file may hold a list of recipes')
     .action(async (files: string[], { json }: Wishes) => {
       const { runRecipe } = await import('./recipe.ts');
       ended(runRecipe(files, json === true, terminal));
@@ -112,6 +116,30 @@ function secondsOf(text: string): number {
   const seconds = Number(text);
   if (text.trim() !== '' && seconds >= 0 && seconds <= LONGEST) return seconds;
   throw new InvalidArgumentError(`Write a number of seconds from 0 to ${LONGEST}.`);
+}
+
+function addLibrary(program: Command, terminal: Terminal, ended: Ended): void {
+  const library = program.command('library').description('the recipes kept in your data folder (PIECEWRIGHT_HOME)');
+  add(library, 'find', 'recipes by words and by how they are made')
+    .argument('[words...]', 'beginnings of words of the name, the tags or the summary')
+    .option('--with <choices...>', 'such as “nine-patch”, “9”, “Flying geese”, “Curves”')
+    .action(async (words: string[], options: Wishes & { readonly with?: readonly string[] }) => {
+      const { runFind } = await import('./library.ts');
+      ended(await runFind(words, options.with ?? [], options.json === true, terminal));
+    });
+  add(library, 'bring', 'recipes and patterns from files into the library')
+    .argument('<files...>', 'a .recipe.json, .recipes.json or .pattern.json')
+    .action(async (files: string[], { json }: Wishes) => {
+      const { runBring } = await import('./library.ts');
+      ended(await runBring(files, json === true, terminal));
+    });
+  add(library, 'give', 'a file of recipes from the library, with all they hold')
+    .argument('[ids...]', 'which recipes; all of them when none is named')
+    .requiredOption('--out <folder>', 'where the file goes; made if it is not there')
+    .action(async (ids: string[], { out, json }: Wishes & { readonly out: string }) => {
+      const { runGive } = await import('./library.ts');
+      ended(await runGive(ids, out, json === true, terminal));
+    });
 }
 
 interface PublishOptions extends Wishes {

@@ -28,7 +28,7 @@ export async function makePublication(request: PublishRequest, tell: Tell, signa
   if (worked.sizes.length === 0) throw unfit(worked.findings);
   tell(WRITTEN / 2, 'Writing the pattern');
   const book = writeBook(worked);
-  const findings = [...worked.findings, ...book.findings];
+  const { findings } = book;
   if (!draft && anyStops(findings)) throw unfit(findings);
   const pdf = await makePdf(book, {
     paper,

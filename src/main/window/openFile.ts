@@ -12,7 +12,7 @@ export const FILE_ENDINGS = ['json'];
 /** The pattern and recipe files among the words a program was started with in `folder`, as whole paths. */
 export function filesAmong(words: readonly string[], folder: string): readonly string[] {
   return words
-    .filter((word) => /\.(pattern|recipe)\.json$/i.test(word) && !word.startsWith('-'))
+    .filter((word) => /\.(pattern|recipes?)\.json$/i.test(word) && !word.startsWith('-'))
     .map((word) => resolve(folder, word));
 }
 

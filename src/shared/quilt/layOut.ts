@@ -1,8 +1,9 @@
-import { turnSize } from '../drawing/turn.ts';
+import { afterTurn, type Turn, turnSize } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import { count, given, named, plus, type TracedSize, times } from '../measure/traced.ts';
 import { blockAt } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
+import { mirrorTurn } from '../piecing/likeness.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
 import { mapTree } from '../piecing/tree.ts';
 import type { Token } from '../recipe/token.ts';
@@ -46,6 +47,7 @@ function placeBlocks(
 ): Maybe<BlockLeaf[][]> {
   const at = blockAt(pattern.setting);
   const findings = new Map<string, Finding>();
+  const asSewn = sewnTurns();
   const rows = Array.from({ length: size.down }, (_, row) =>
     Array.from({ length: size.across }, (_, column): BlockLeaf | null => {
       const token = at(size.id, column, row);
@@ -54,12 +56,24 @@ function placeBlocks(
       const wrong = shapeFinding(token, piecing, block, size);
       if (wrong !== null) findings.set(wrong.what, wrong);
       const box = { x: column * block.width, y: row * block.height, ...block };
-      return { kind: 'block', block: token.name, turn: token.turn, column, row, box };
+      return { kind: 'block', block: token.name, turn: asSewn(token, piecing), column, row, box };
     }),
   );
   if (findings.size > 0) return { ok: false, findings: [...findings.values()] };
   // A missing block is the document's fault and told once there, not once a size.
   return rows.some((row) => row.includes(null)) ? { ok: false, findings: [] } : accept(rows as BlockLeaf[][]);
+}
+
+/** How each block lies once it is sewn: a mirrored block that is the same as a turned one is that turned one. */
+function sewnTurns(): (token: Token, piecing: Piecing) => Turn {
+  const known = new Map<string, Turn | null>();
+  return ({ name, turn }, { root, units }) => {
+    if (!turn.mirrored) return turn;
+    const found = known.get(name);
+    const alike = found === undefined ? mirrorTurn(root, units) : found;
+    known.set(name, alike);
+    return alike === null ? turn : afterTurn(alike, { quarters: turn.quarters, mirrored: false });
+  };
 }
 
 /** Every block, turned as it is, must fill the same cell. */
@@ -130,10 +144,16 @@ function quiltFrom(
     },
     (box) => box,
   );
-  const counts: Record<string, number> = {};
-  for (const { block: letter } of blocks) counts[letter] = (counts[letter] ?? 0) + 1;
+  const counts = countsOf(blocks);
+  const reversed = countsOf(blocks.filter(({ turn }) => turn.mirrored));
   const finished = { width: named(top.width, 'finished'), height: named(top.height, 'finished') };
   const seams = named(times(count(2, ''), given(seam, 'seam')), 'for two seams');
   const unfinished = { width: plus(finished.width, seams), height: plus(finished.height, seams) };
-  return { size: size.id, block, blocks, strips, counts, root, centre, finished, unfinished };
+  return { size: size.id, block, blocks, strips, counts, reversed, root, centre, finished, unfinished };
+}
+
+function countsOf(blocks: readonly BlockLeaf[]): Readonly<Record<string, number>> {
+  const counts: Record<string, number> = {};
+  for (const { block } of blocks) counts[block] = (counts[block] ?? 0) + 1;
+  return counts;
 }

@@ -47,6 +47,7 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...motif(pattern),
     ...fabrics(pattern),
     ...sizes(pattern),
+    ...singleSizes(pattern),
   ];
 }
 
@@ -103,6 +104,16 @@ function fabrics(pattern: Pattern): readonly Finding[] {
     known.has(fabric)
       ? []
       : [stops(`No fabric for ${name}: the pattern has no fabric “${fabric}”.`, path, 'Choose a fabric for it.')],
+  );
+}
+
+/** Single blocks for a size that is not there; a place that no size reaches is only waiting for one that does. */
+function singleSizes({ setting, sizes: all }: Pattern): readonly Finding[] {
+  const known = new Set(all.map(({ id }) => id));
+  return setting.single.flatMap(({ size }, i) =>
+    size === undefined || known.has(size)
+      ? []
+      : [stops(`A single block is for the size “${size}”, which the pattern has not.`, `setting.single[${i}].size`)],
   );
 }
 

@@ -4,7 +4,7 @@ import type { Border } from '../pattern/schema.ts';
 import type { StripLeaf } from '../quilt/quilt.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Section, Step, Words } from './book.ts';
-import { type Desk, fabricName } from './desk.ts';
+import { type Desk, fabricName, namesOf, shownFigure } from './desk.ts';
 import { inSizes, listed } from './words.ts';
 
 /** Border by border, from the inside out. Without blocks when the pattern has no borders. */
@@ -13,20 +13,25 @@ export function bordersSection(desk: Desk): Section {
     desk.sizes.some((size) => stripsOf(size, border.id).length > 0),
   );
   const steps = borders.map((border) => borderStep(desk, border));
-  const opening: Block = {
-    kind: 'words',
-    tone: 'body',
-    text: [
-      'Measure the quilt top through its middle before you cut each border. If it is not what is given here, cut to your ',
-      'own measure, the same for both sides.',
-    ],
-  };
+  const opening = (text: string): Block => ({ kind: 'words', tone: 'body', text: [text] });
   return {
     id: 'borders',
     title: 'Borders',
     newPage: false,
-    blocks: steps.length === 0 ? [] : [opening, desk.number(steps)],
+    blocks: steps.length === 0 ? [] : [...openings(desk).map(opening), desk.number(steps)],
   };
+}
+
+function openings(desk: Desk): readonly string[] {
+  const joined = desk.sizes.some(({ cloth }) => cloth.pieces.some((line) => line.joined !== undefined));
+  const joining =
+    'Where a border is cut from several strips, join them end to end first with straight seams, press these open, and cut ' +
+    'both lengths from the joined strip.';
+  return [
+    'Measure the quilt top through its middle before you cut each border to length. If it is not what is given here, cut ' +
+      'to your own measure, the same for both sides.',
+    ...(joined ? [joining] : []),
+  ];
 }
 
 function stripsOf({ quilt }: WorkedSize, border: string): readonly StripLeaf[] {
@@ -48,14 +53,15 @@ function borderStep(desk: Desk, border: Border): Step {
       `${start} two `,
       { strong: letter },
       ', cut ',
-      ...inSizes(lengths),
+      ...inSizes(lengths, namesOf(desk, sizes)),
       `, ${where}. Press towards the border.`,
     ];
   });
-  const left: Words[] = without.length === 0 ? [] : [[`${listed(without)} has no ${border.name.toLowerCase()}.`]];
+  const goes = without.length === 1 ? 'goes' : 'go';
+  const left: Words[] = without.length === 0 ? [] : [[`${listed(without)} ${goes} without this border.`]];
   return {
     words: [...words, ...left],
-    figures: [{ figure: borderFigure(shown.quilt, desk.blocks, border.id), caption: [shown.size.name] }],
+    figures: [shownFigure(desk, shown, borderFigure(shown.quilt, desk.blocks, border.id))],
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Block, Words } from './book.ts';
 import type { Desk } from './desk.ts';
+import { onOneLine } from './words.ts';
 
 /** A quilt this small may end in a cot: a usual crib quilt is at most about this large (common practice), inches. */
 const COT = { width: 45, height: 60 };
@@ -13,7 +14,7 @@ const USUAL: readonly Words[] = [
   [
     { strong: 'Rotary cutter. ' },
     'The blade is very sharp. Close it whenever you are not cutting, cut away from yourself on a mat, keep your fingers ',
-    'clear of the ruler’s edge, and keep it from children; a child who sews needs an adult beside her.',
+    'clear of the ruler’s edge, and keep it from children; a child who sews needs an adult beside them.',
   ],
   [{ strong: 'Iron. ' }, 'It burns. Stand it on its heel between seams, unplug it when you stop, and mind the cord.'],
   [
@@ -24,8 +25,8 @@ const USUAL: readonly Words[] = [
 
 const INFANT: Words = [
   { strong: 'A quilt for a baby. ' },
-  'Loose quilts and soft bedding do not belong where an infant sleeps. Use it awake and watched, on the floor or over ',
-  'your knees, and follow the advice of your local health authority.',
+  'Loose quilts and soft bedding do not belong where an infant sleeps. Use it only while the baby is awake ',
+  'and watched, and follow the advice of your local health authority.',
 ];
 
 const SELLER: Words = [
@@ -37,7 +38,7 @@ const SELLER: Words = [
 export function cautions(desk: Desk): Block[] {
   const { words } = desk.pattern;
   const usual = words.withoutUsualCautions ? [] : [...USUAL, ...(forABaby(desk) ? [INFANT] : []), SELLER];
-  const own = words.cautions.filter((caution) => caution.trim() !== '').map((caution): Words => [caution.trim()]);
+  const own = words.cautions.filter((caution) => caution.trim() !== '').map((caution): Words => [onOneLine(caution)]);
   const items = [...usual, ...own];
   return items.length === 0 ? [] : [{ kind: 'caution', title: 'Take care', items }];
 }

@@ -1,4 +1,5 @@
 import { count, type Traced } from '../measure/traced.ts';
+import { NO_SEAMS, seamCensus, seamSkills, together } from '../piecing/census.ts';
 import { unitPolygons } from '../piecing/unitShape.ts';
 import type { Words } from './book.ts';
 import type { Desk } from './desk.ts';
@@ -12,13 +13,19 @@ export function skills(desk: Desk): readonly Words[] {
       for (const { plan, method } of units) if (plan.stages.length > 0) methods.add(method.name);
     }
   }
+  const seams = desk.blocks.map(({ piecing }) => seamCensus(piecing.root, piecing.units)).reduce(together, NO_SEAMS);
   const points = desk.sizes.map((size) => count(size.points, ''));
   return [
     ...[...methods].map((name) => [name]),
-    ['Straight seams from edge to edge throughout'],
-    ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points)]] : []),
+    ...seamSkills(seams).map((words) => [words]),
+    ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points, allNames(desk))]] : []),
     ['Smallest piece, finished: ', ...smallest(desk)],
   ];
+}
+
+/** Names stand behind the numbers here: their order is only told on a later page. */
+function allNames({ sizes }: Desk): readonly string[] {
+  return sizes.map(({ size }) => size.name);
 }
 
 /** Short words for the cover. */

@@ -11,6 +11,7 @@ import { cutting } from './cutting.ts';
 import { type Desk, layDesk } from './desk.ts';
 import { finishing } from './finishing.ts';
 import { quiltTop } from './quiltTop.ts';
+import { templates } from './templates.ts';
 import { units } from './units.ts';
 
 /** The sections of a pattern, in the order they are read. */
@@ -24,6 +25,7 @@ const SECTIONS: readonly ((desk: Desk) => Section)[] = [
   quiltTop,
   bordersSection,
   finishing,
+  templates,
   rights,
   colouring,
 ];
