@@ -51,7 +51,7 @@ describe('plan', () => {
       /a piece of 14 × 2 does not fit cloth 10 wide unless it is turned/,
     ],
     ['no JSON', 'width: 10', /This is not JSON/],
-    ['nothing to cut', { width: 10, items: [] }, /items must be at least 1 long/],
+    ['nothing to cut', { width: 10, items: [] }, /items must not be empty/],
   ])('refuses %s in one message', async (_, data, words) => {
     const { code, said, complained } = await run('plan', fileOf(data));
     expect({ code, said }).toEqual({ code: 2, said: '' });

@@ -39,7 +39,7 @@ function solved(highs: Highs, model: Model, cover: Cover, seconds: number): Cove
   const status = model.getModelStatus();
   if (status === modelStatus.infeasible) return { times: null, bound: Number.POSITIVE_INFINITY };
   const length = model.getObjectiveValue();
-  const bound = Number(model.info.get('mip_dual_bound'));
+  const bound = Math.max(0, Number(model.info.get('mip_dual_bound')));
   const found = Number.isFinite(length) && model.info.get('primal_solution_status') === FEASIBLE;
   return { times: found ? Array.from(model.getSolution().colValue, (n) => Math.max(0, Math.round(n))) : null, bound };
 }

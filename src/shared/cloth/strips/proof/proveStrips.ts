@@ -137,6 +137,7 @@ class Proof {
 
   private raise(bound: Inches): void {
     const before = this.search.bound;
+    if (bound <= before) return;
     this.search.raise(Math.min(nextSum(bound, this.heights), this.search.length));
     if (this.search.bound > before) this.tellNow();
   }
