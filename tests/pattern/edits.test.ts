@@ -161,6 +161,20 @@ const cases: readonly AnyCase[] = [
   of(edits.removeSize, fc.record({ size })),
   of(edits.setBinding, fc.record({ fabric, strip: anyNumber }, { requiredKeys: [] })),
   of(edits.setBacking, fc.record({ fabric, beyond: anyNumber }, { requiredKeys: [] })),
+  of(
+    edits.setBundle,
+    fc.record(
+      {
+        strip: anyNumber,
+        length: anyNumber,
+        values: fc.record({ light: anyNumber, medium: anyNumber, dark: anyNumber }),
+        match: fc.array(fabric, { maxLength: 3 }),
+        fabrics: fc.array(fabric, { maxLength: 3 }),
+      },
+      { requiredKeys: [] },
+    ),
+  ),
+  of(edits.removeBundle, fc.constant({}), edits.setBundle.apply(demo, {})),
   of(edits.startDrawing, fc.record({ block, body: fc.constant(body) })),
   of(
     edits.cutPatch,
@@ -249,6 +263,15 @@ describe('an edit that changes nothing', () => {
   ])('%s gives back the very same document', (_, after) => {
     expect(after).toBe(demo);
   });
+});
+
+test('a bundle is forty strips, half of them light, until something else is said of it', () => {
+  const after = edits.setBundle.apply(demo, { match: ['foam', 'nowhere'] });
+  expect(after.bundle).toEqual({ strip: 2.5, length: 42, values: { light: 20, medium: 0, dark: 20 }, match: ['foam'] });
+  expect(edits.setBundle.apply(after, { match: ['foam'] })).toBe(after);
+  const gone = edits.removeFabric.apply(after, { fabric: 'foam', instead: 'tide' });
+  expect(gone.bundle?.match).toEqual(['tide']);
+  expect(edits.removeBundle.apply(after, {})).toEqual(demo);
 });
 
 test('a fabric that goes leaves its roles, borders and binding to another', () => {

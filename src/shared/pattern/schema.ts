@@ -56,6 +56,29 @@ export const blockSchema = z.strictObject({
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
 });
 
+const stripCount = z.number().int().min(0).max(400).default(0);
+
+/** What a designer knows of a bundle of precut strips, and how the pattern uses it. */
+export const bundleSchema = z.strictObject({
+  strip: inches.max(12).default(2.5).describe('How wide the strips are, inches.'),
+  length: inches.max(60).default(42).describe('How long a strip may be counted on to be, inches.'),
+  values: z
+    .strictObject({ light: stripCount, medium: stripCount, dark: stripCount })
+    .describe('How many strips of the bundle are light, medium and dark.'),
+  fabrics: z
+    .array(identifierSchema)
+    .max(60)
+    .optional()
+    .describe(
+      'The fabrics cut from the bundle; left out, every fabric, as far as its pieces are no wider than a strip.',
+    ),
+  match: z
+    .array(identifierSchema)
+    .max(60)
+    .default([])
+    .describe('Fabrics that must be one and the same within a block: all the background of one star.'),
+});
+
 export const placedTurnSchema = z.strictObject({
   column: z.number().int().min(0).describe('Counted from 0 at the left.'),
   row: z.number().int().min(0).describe('Counted from 0 at the top.'),
@@ -144,6 +167,7 @@ export const patternSchema = z.strictObject({
     })
     .describe('The back of the quilt.'),
   sizes: z.array(sizeSchema).min(1).max(12).describe('The sizes, in the order the charts list them.'),
+  bundle: bundleSchema.optional().describe('The bundle of strips the pattern is made from; left out, none.'),
 });
 
 export type PatternFile = z.infer<typeof patternSchema>;
@@ -156,3 +180,4 @@ export type BlockChoice = z.infer<typeof blockSchema>;
 export type Setting = z.infer<typeof settingSchema>;
 export type Border = z.infer<typeof borderSchema>;
 export type Size = z.infer<typeof sizeSchema>;
+export type Bundle = z.infer<typeof bundleSchema>;

@@ -1,6 +1,6 @@
 import type { Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
-import type { Fabric, Pattern } from '../schema.ts';
+import type { Bundle, Fabric, Pattern } from '../schema.ts';
 import { changed, freeId, named, withFields } from './list.ts';
 
 function withFabric(pattern: Pattern, id: string, fields: Partial<Fabric>): Pattern {
@@ -68,9 +68,17 @@ export const removeFabric: Edit<{ readonly fabric: string; readonly instead: str
       borders: pattern.borders.map((border) => ({ ...border, fabric: other(border.fabric) })),
       binding: { ...pattern.binding, fabric: other(pattern.binding.fabric) },
       backing: { ...pattern.backing, fabric: other(pattern.backing.fabric) },
+      ...(pattern.bundle === undefined ? {} : { bundle: withoutFabric(pattern.bundle, fabric, instead) }),
     };
   },
 };
+
+/** A bundle that speaks of the other fabric where it spoke of this one. */
+function withoutFabric(bundle: Bundle, fabric: string, instead: string): Bundle {
+  const other = (ids: readonly string[]) => [...new Set(ids.map((id) => (id === fabric ? instead : id)))];
+  const fabrics = bundle.fabrics === undefined ? {} : { fabrics: other(bundle.fabrics) };
+  return { ...bundle, match: other(bundle.match), ...fabrics };
+}
 
 /** A role without a fabric of its own takes the fabric of its name; if that one goes, the role needs an entry. */
 function withRoles(

@@ -1,0 +1,59 @@
+import { inchesText } from '../../measure/fraction.ts';
+import type { Inches } from '../../measure/inches.ts';
+import type { Value } from '../../recipe/schema.ts';
+import type { Allotment, AllottedStrip } from './allot.ts';
+
+/** Strips that are cut alike. */
+export interface StripInstruction {
+  readonly value: Value;
+  /** How many strips. */
+  readonly times: number;
+  /** Their numbers in the bundle. */
+  readonly strips: readonly number[];
+  readonly cuts: readonly { readonly letter: string; readonly length: Inches; readonly count: number }[];
+  /** Border or binding that takes the whole strip or its end. */
+  readonly long: readonly { readonly letter: string; readonly length: Inches }[];
+  readonly left: Inches;
+  /** "From each of 3 dark strips cut 1 H (16½″) and 1 G (14½″)." */
+  readonly words: string;
+}
+
+/** The allotment as a maker follows it: strips cut alike are one instruction, those cut most often first. */
+export function instructionsOf({ strips }: Allotment): readonly StripInstruction[] {
+  const alike = new Map<string, AllottedStrip[]>();
+  for (const strip of strips) {
+    const key = JSON.stringify([strip.value, cutsOf(strip), strip.long]);
+    alike.set(key, [...(alike.get(key) ?? []), strip]);
+  }
+  const made = [...alike.values()].map((same) => instruction(same));
+  return made.sort((a, b) => a.value.localeCompare(b.value) * -1 || b.times - a.times);
+}
+
+function instruction(strips: readonly AllottedStrip[]): StripInstruction {
+  const [first] = strips as readonly [AllottedStrip, ...AllottedStrip[]];
+  const [cuts, times] = [cutsOf(first), strips.length];
+  const { value, long, left } = first;
+  const numbers = strips.map(({ number }) => number);
+  return { value, times, strips: numbers, cuts, long, left, words: wordsFor(value, times, cuts, long) };
+}
+
+/** What is cut from a strip, by letter, longest first. */
+function cutsOf({ groups }: AllottedStrip): StripInstruction['cuts'] {
+  const found = new Map<string, { letter: string; length: Inches; count: number }>();
+  for (const { letter, length, count } of groups.flatMap(({ cuts }) => cuts)) {
+    const before = found.get(`${letter} ${length}`);
+    found.set(`${letter} ${length}`, { letter, length, count: (before?.count ?? 0) + Math.ceil(count - 1e-9) });
+  }
+  return [...found.values()].sort((a, b) => b.length - a.length || (a.letter < b.letter ? -1 : 1));
+}
+
+function wordsFor(value: Value, times: number, cuts: StripInstruction['cuts'], long: StripInstruction['long']): string {
+  const from = times === 1 ? `From 1 ${value} strip` : `From each of ${times} ${value} strips`;
+  const pieces = cuts.map(({ letter, length, count }) => `${count} ${letter} (${inchesText(length)})`);
+  const rest = long.map(({ letter, length }) => `${inchesText(length)} for ${letter}`);
+  return `${from} cut ${listed([...pieces, ...rest])}.`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
