@@ -25,13 +25,25 @@ function lettersIn(line: string): readonly (readonly [string, number])[] {
   });
 }
 
+/** "From each of 6 dark strips cut 1 L (16½″) and 10 C (2½″)." as letters and how many of all of these strips. */
+function fromBundle(book: ReturnType<typeof bookOf>, size: number): readonly (readonly [string, number])[] {
+  const lists = section(book, 'cutting').flatMap((block) => (block.kind === 'list' ? [block.items] : []));
+  return (lists[size] ?? []).map(said).flatMap((line) => {
+    const [, strips = '0'] = /^From (?:each of )?(\d+) /u.exec(line) ?? [];
+    return [...line.matchAll(/(\d+) ([A-Z]+) \(/gu)].map(([, n = '0', letter = '']) => {
+      return [letter, Number(strips) * Number(n)] as const;
+    });
+  });
+}
+
 describe.each(patterns)('the strips of %s', (_, pattern) => {
   test('give every piece of the cutting chart, letter by letter', () => {
     const book = bookOf(pattern);
     workOut(pattern).sizes.forEach(({ cloth }, i) => {
       const given = new Map<string, number>();
-      for (const line of stripLines(book, i).filter((text) => text.includes(': '))) {
-        for (const [letter, many] of lettersIn(line)) given.set(letter, (given.get(letter) ?? 0) + many);
+      const lines = stripLines(book, i).filter((text) => text.includes(': '));
+      for (const [letter, many] of [...lines.flatMap(lettersIn), ...fromBundle(book, i)]) {
+        given.set(letter, (given.get(letter) ?? 0) + many);
       }
       // Joined borders and binding are whole strips without a count; what is counted has to agree.
       for (const { letter, count, cutAs } of cloth.pieces.filter(({ cutAs }) => cutAs === 'piece')) {

@@ -1,5 +1,6 @@
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
+import { bundleFacts, bundleText, fromBundle } from './bundle.ts';
 import { cutText } from './cutText.ts';
 import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
@@ -9,15 +10,22 @@ import { jsonText } from './json.ts';
 import { openPattern } from './open.ts';
 import type { Terminal } from './terminal.ts';
 
-/** `piecewright cut FILE`: for every size what is cut, how, and the cloth it takes. */
-export function runCut(file: string, json: boolean, terminal: Terminal): number {
-  const { source, pattern } = openPattern(file);
+/**
+ * `piecewright cut FILE`: for every size what is cut, how, and the cloth it takes.
+ * @param bundle set to cut from a bundle: the pattern's own or the usual one, or what these words say of it
+ */
+export function runCut(file: string, bundle: string | true | undefined, json: boolean, terminal: Terminal): number {
+  const { source, pattern: own } = openPattern(file);
+  const pattern = bundle === undefined ? own : fromBundle(own, bundle);
   const worked = workOut(pattern);
   const facts = fitFacts(worked);
-  if (json) terminal.say(jsonText({ file, ...cutFacts(worked, facts) }));
+  if (json) terminal.say(jsonText({ file, ...cutFacts(worked, facts, bundle !== undefined) }));
   else {
     const title = `${facts.title}, edition ${facts.edition}`;
-    const sizes = worked.sizes.map((size) => cutText(size, pattern));
+    const sizes = worked.sizes.flatMap((size) => {
+      const asked = bundle === undefined || size.bundle === undefined ? [] : [bundleText(size.bundle)];
+      return [cutText(size, pattern), ...asked];
+    });
     const parts = [title, ...sizes, findingsText(facts.findings, source), verdict(facts)];
     terminal.say(parts.filter((part) => part !== '').join('\n\n'));
   }
@@ -25,12 +33,13 @@ export function runCut(file: string, json: boolean, terminal: Terminal): number 
 }
 
 /** Everything that is cut, as plain data. */
-function cutFacts({ sizes }: WorkedOut, { title, edition, fits, findings }: PatternFit): object {
-  const cut = sizes.map(({ size, quilt, cloth }) => ({
+function cutFacts({ sizes }: WorkedOut, { title, edition, fits, findings }: PatternFit, bundled: boolean): object {
+  const cut = sizes.map(({ size, quilt, cloth, bundle }) => ({
     id: size.id,
     name: size.name,
     finished: quilt.finished,
     ...cloth,
+    ...(bundled && bundle !== undefined ? { bundle: bundleFacts(bundle) } : {}),
   }));
   return { title, edition, fits, sizes: cut, findings };
 }

@@ -85,9 +85,10 @@ function addFit(program: Command, terminal: Terminal, ended: Ended): void {
 function addCut(program: Command, terminal: Terminal, ended: Ended): void {
   add(program, 'cut', 'what is cut for every size, and the cloth it takes')
     .argument('<file>', 'a .pattern.json')
-    .action(async (file: string, { json }: Wishes) => {
+    .option('--bundle [words]', 'from a bundle of strips: is one enough, and what breaks first; “24 light 16 dark”')
+    .action(async (file: string, { json, bundle }: Wishes & { readonly bundle?: string | true }) => {
       const { runCut } = await import('./cut.ts');
-      ended(runCut(file, json === true, terminal));
+      ended(runCut(file, bundle, json === true, terminal));
     });
 }
 

@@ -130,6 +130,7 @@ export interface BattingNeed {
 /** All the cloth for one size. */
 export interface Cloth {
   readonly pieces: readonly PieceLine[];
+  /** Fabrics bought as yards: what comes from a bundle is not among it. */
   readonly needs: readonly FabricNeed[];
   readonly binding: BindingNeed;
   readonly backing: BackingNeed;

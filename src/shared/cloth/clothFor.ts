@@ -5,6 +5,7 @@ import { backingNeed, battingNeed } from './backing.ts';
 import { bindingLine, bindingNeed } from './binding.ts';
 import { blockLines, unitCuts } from './blockPieces.ts';
 import { borderLines } from './borderPieces.ts';
+import { outsideBundle } from './bundle/outside.ts';
 import type { Cloth, PieceLine } from './cloth.ts';
 import { fabricNeeds } from './fabricNeeds.ts';
 import { compareLetters, type FabricOf, type Letters } from './letters.ts';
@@ -25,10 +26,10 @@ export interface ClothInput {
 export function clothFor(input: ClothInput): Cloth {
   const { quilt, pattern } = input;
   const binding = bindingNeed(quilt, pattern);
-  const pieces = cutList(input);
+  const pieces = [...cutList(input), bindingLine(binding, pattern, input.letters)];
   return {
-    pieces: [...pieces, bindingLine(binding, pattern, input.letters)],
-    needs: fabricNeeds([...pieces, bindingLine(binding, pattern, input.letters)], pattern),
+    pieces,
+    needs: fabricNeeds(outsideBundle(pieces, pattern.bundle), pattern),
     binding,
     backing: backingNeed(quilt, pattern),
     batting: battingNeed(quilt, pattern),

@@ -2,6 +2,7 @@ import type { Finding } from '../measure/finding.ts';
 import { readMotif } from '../pattern/motif.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { readToken } from '../recipe/token.ts';
+import { bundleFabrics } from './bundles.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
   return {
@@ -46,6 +47,7 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...sizeNames(pattern),
     ...motif(pattern),
     ...fabrics(pattern),
+    ...bundleFabrics(pattern),
     ...sizes(pattern),
     ...singleSizes(pattern),
   ];

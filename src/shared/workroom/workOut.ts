@@ -1,6 +1,7 @@
 import { assignLetters } from '../cloth/letters.ts';
 import { type Finding, blocks as stopped } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
+import { withBundles } from './bundles.ts';
 import { checkPattern } from './checkPattern.ts';
 import { methodFindings } from './sizeBlock.ts';
 import { workBlocks } from './workBlocks.ts';
@@ -26,7 +27,8 @@ export function workOut(pattern: Pattern): WorkedOut {
     else findings.push(...one.findings);
   }
   const letters = assignLetters(pattern, laid, fabricOf);
-  const sizes = laid.map((one) => workSize(pattern, one, fabricOf, letters));
+  const cut = laid.map((one) => workSize(pattern, one, fabricOf, letters));
+  const sizes = withBundles({ pattern, blocks, sizes: cut });
   findings.push(...sizes.flatMap((size) => size.findings));
   return { pattern, blocks, sizes, findings };
 }

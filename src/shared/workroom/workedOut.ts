@@ -1,3 +1,4 @@
+import type { BundleAnswer } from '../cloth/bundle/bundleFor.ts';
 import type { Cloth } from '../cloth/cloth.ts';
 import type { Finding } from '../measure/finding.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
@@ -37,6 +38,8 @@ export interface WorkedSize {
   readonly blocks: readonly SizedBlock[];
   readonly pressing: PressingPlan;
   readonly cloth: Cloth;
+  /** What the pattern's bundle comes to; absent where the pattern has none. */
+  readonly bundle?: BundleAnswer;
   /** Points at which seams meet, as the maker has to match them. */
   readonly points: number;
   readonly findings: readonly Finding[];

@@ -1,5 +1,5 @@
 import { usesTogether } from '../cloth/fabricNeeds.ts';
-import { count, type TracedSize } from '../measure/traced.ts';
+import { count, given, type TracedSize } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
@@ -90,8 +90,28 @@ export function fabricChart(desk: Desk): Chart {
       { title: 'Fabric', align: 'left', share: 4 },
       ...sizes.map(({ size }) => ({ title: size.name, align: 'left' as const, share: 2 })),
     ],
-    rows: [...rows, backing, batting],
+    rows: [...bundleRows(desk), ...rows, backing, batting],
   };
+}
+
+/** Bundles of strips to buy, and what is in one. */
+function bundleRows({ pattern, sizes }: Desk): readonly ChartRow[] {
+  const { bundle } = pattern;
+  if (bundle === undefined) return [];
+  const { values, strip, length } = bundle;
+  const all = count(values.light + values.medium + values.dark, 'strips in a bundle');
+  const shares = (['light', 'medium', 'dark'] as const).filter((value) => values[value] > 0);
+  const kinds = shares.flatMap(
+    (value, i): Words => [i === 0 ? ': ' : ', ', field(count(values[value], value)), ` ${value}`],
+  );
+  const measure: Words = [field(given(strip, 'wide')), ' × ', field(given(length, 'long'))];
+  const cells = sizes.map((size): Words => {
+    const many = size.bundle?.bundles ?? null;
+    return many === null
+      ? ['–']
+      : [field(count(many, many === 1 ? 'bundle' : 'bundles')), many === 1 ? ' bundle' : ' bundles'];
+  });
+  return [{ cells: [[{ strong: 'Bundle' }, ' of ', field(all), ' strips, ', ...measure, ...kinds], ...cells] }];
 }
 
 function need(size: WorkedSize, fabric: string): WorkedSize['cloth']['needs'][number] | undefined {

@@ -4,6 +4,7 @@ import { same } from '../measure/inches.ts';
 import { count, given } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Chart, ChartRow, Section, Words } from './book.ts';
+import { bundleBlocks } from './bundle.ts';
 import type { Desk } from './desk.ts';
 import { field, sizeWords } from './words.ts';
 
@@ -35,6 +36,7 @@ export function cutting(desk: Desk): Section {
         ],
       },
       { kind: 'chart', chart: stripsChart(desk) },
+      ...bundleBlocks(desk),
     ],
   };
 }

@@ -13,25 +13,25 @@ export interface BundleAnswer {
   readonly oneIsEnough: boolean;
   /** Bundles like this one that are enough; null when no number is. */
   readonly bundles: number | null;
-  /** One bundle, strip by strip; as far as it goes when it is not enough. */
+  /** So many bundles, or one where no number is enough, strip by strip. */
   readonly allotment: Allotment;
   readonly instructions: readonly StripInstruction[];
-  /** The fewest strips of each value that would do; null when no number would. */
+  /** Where one is not enough, the fewest strips of each value that would do; null when no number would. */
   readonly fewest: Fewest | null;
 }
 
 /** Is one bundle enough, how is it cut, and if it is not, what would do? */
 export function bundleAnswer(wants: Wants, bundle: Bundle): BundleAnswer {
   const supply = supplyOf(bundle);
-  const allotment = allot(wants, supply);
-  const oneIsEnough = isEnough(allotment);
-  return {
-    bundle,
-    wants,
-    oneIsEnough,
-    bundles: oneIsEnough ? 1 : bundlesNeeded(wants, supply),
-    allotment,
-    instructions: instructionsOf(allotment),
-    fewest: fewestStrips(wants, bundle.length),
-  };
+  const one = allot(wants, supply);
+  const oneIsEnough = isEnough(one);
+  const bundles = oneIsEnough ? 1 : bundlesNeeded(wants, supply);
+  const allotment = bundles === null || bundles === 1 ? one : allot(wants, times(supply, bundles));
+  const fewest = oneIsEnough ? null : fewestStrips(wants, bundle.length);
+  return { bundle, wants, oneIsEnough, bundles, allotment, instructions: instructionsOf(allotment), fewest };
+}
+
+function times(supply: ReturnType<typeof supplyOf>, many: number): ReturnType<typeof supplyOf> {
+  const { light, medium, dark } = supply.values;
+  return { ...supply, values: { light: light * many, medium: medium * many, dark: dark * many } };
 }

@@ -8,7 +8,8 @@ import type { Value } from '../../recipe/schema.ts';
 import type { Cloth, PieceLine } from '../cloth.ts';
 import { BINDING_KEY, cutKey, type FabricOf, fabricFor, type Letters } from '../letters.ts';
 import { meetings, type OnEdge, patchesOnEdges } from './edges.ts';
-import type { Group, LongWant, Outside, StripCut, Wants } from './wants.ts';
+import { isBundled, whyOutside } from './outside.ts';
+import type { Group, LongWant, StripCut, Wants } from './wants.ts';
 
 /** One size that is to be cut from a bundle. */
 export interface BundledSize {
@@ -51,9 +52,9 @@ export function wantsOf(size: BundledSize): Wants {
   const lines = size.cloth.pieces.filter((line) => line.cutAs !== 'piece');
   return {
     groups: [...groups.values()],
-    long: lines.filter((line) => outsideFor(line, size) === null).map((line) => longWant(line, size)),
+    long: lines.filter((line) => whyOutside(line, size.bundle) === null).map((line) => longWant(line, size)),
     outside: size.cloth.pieces.flatMap((line) => {
-      const why = outsideFor(line, size);
+      const why = whyOutside(line, size.bundle);
       return why === null ? [] : [{ letter: line.letter, fabric: line.fabric, why }];
     }),
     touching,
@@ -67,17 +68,6 @@ function edgesOf(leaf: BlockLeaf, { piecings }: BundledSize, known: Map<string, 
   const found = known.get(key) ?? (piecing === undefined ? [] : patchesOnEdges(piecing.drawing, leaf.turn));
   known.set(key, found);
   return found;
-}
-
-/** Why a line of the chart is not cut from the bundle; null when it is. */
-function outsideFor(line: PieceLine, { bundle }: BundledSize): Outside['why'] | null {
-  if (!isBundled(line.fabric, bundle)) return 'another fabric';
-  if (longer(line.height.value, bundle.strip)) return 'too wide';
-  return line.cutAs === 'piece' && longer(line.width.value, bundle.length) ? 'too long' : null;
-}
-
-function isBundled(fabric: string, { fabrics }: Bundle): boolean {
-  return fabrics === undefined || fabrics.includes(fabric);
 }
 
 /** Adds the groups of one block of the quilt. */

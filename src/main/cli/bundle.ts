@@ -1,0 +1,103 @@
+import { type AllottedStrip, BLOCKS } from '../../shared/cloth/bundle/allot.ts';
+import type { BundleAnswer } from '../../shared/cloth/bundle/bundleFor.ts';
+import { stress, type Trial } from '../../shared/cloth/bundle/stress.ts';
+import { inchesText } from '../../shared/measure/fraction.ts';
+import { setBundle } from '../../shared/pattern/edits/index.ts';
+import type { Bundle, Pattern } from '../../shared/pattern/schema.ts';
+import { Refused } from '../refusal.ts';
+import { tableText } from './table.ts';
+
+/**
+ * The pattern made from a bundle: its own, or forty strips as usual, or what the words say of one.
+ * @param words such as "24 light 16 dark 2.5 x 41"; true for none
+ */
+export function fromBundle(pattern: Pattern, words: string | true): Pattern {
+  const change = words === true ? {} : bundleOf(words);
+  return pattern.bundle !== undefined && words === true ? pattern : setBundle.apply(pattern, change);
+}
+
+const COUNT = /(\d+)\s*(light|medium|dark)\b/g;
+const MEASURE = /(\d+(?:\.\d+)?)\s*[x×]\s*(\d+(?:\.\d+)?)/;
+
+function bundleOf(words: string): Partial<Bundle> {
+  const counts = [...words.matchAll(COUNT)];
+  const rest = words
+    .replace(COUNT, '')
+    .replace(MEASURE, '')
+    .replace(/[\s,]+/g, '');
+  const [, strip, length] = MEASURE.exec(words) ?? [];
+  if (rest !== '' || (counts.length === 0 && strip === undefined)) {
+    const like = 'such as “24 light 16 dark”, “2.5 x 42”, or both';
+    throw new Refused('bad-input', `“${words}” says nothing of a bundle: write how many of each value, ${like}.`);
+  }
+  const many = Object.fromEntries(counts.map(([, n, value]) => [value, Number(n)]));
+  return {
+    ...(counts.length === 0 ? {} : { values: { light: 0, medium: 0, dark: 0, ...many } }),
+    ...(strip === undefined ? {} : { strip: Number(strip), length: Number(length) }),
+  };
+}
+
+/** The allotment and the stress test of one size, as plain data. */
+export function bundleFacts(answer: BundleAnswer): object {
+  const { bundle, wants, oneIsEnough, bundles, fewest, allotment, instructions } = answer;
+  return {
+    ...bundle,
+    oneIsEnough,
+    bundles,
+    fewest,
+    use: allotment.values,
+    short: allotment.short,
+    clashes: allotment.clashes,
+    near: allotment.near,
+    outside: wants.outside,
+    strips: allotment.strips.map(stripFacts),
+    instructions: instructions.map(({ words, times, value, strips, left }) => ({ words, times, value, strips, left })),
+    stress: stress(wants, bundle),
+  };
+}
+
+function stripFacts({ number, value, fabric, groups, long, left }: AllottedStrip): object {
+  const cut = groups.map(({ place, cuts, length }) => ({ block: place === null ? null : place + 1, length, cuts }));
+  return { number, value, fabric, cut, long, left };
+}
+
+/** The same as text: is one enough, what is to spare, how the strips are cut, and what breaks first. */
+export function bundleText(answer: BundleAnswer): string {
+  const { bundle, wants, oneIsEnough, bundles, allotment, instructions, fewest } = answer;
+  const { light, medium, dark } = bundle.values;
+  const strips = `${light + medium + dark} strips ${inchesText(bundle.strip)} × ${inchesText(bundle.length)}`;
+  const enough = oneIsEnough
+    ? 'one bundle is enough'
+    : bundles === null
+      ? 'no number of bundles is enough'
+      : `it takes ${bundles} bundles`;
+  const least =
+    fewest === null
+      ? []
+      : [`    The fewest that would do: ${fewest.light} light, ${fewest.medium} medium, ${fewest.dark} dark.`];
+  const use = allotment.values.map(({ value, have, forBlocks, least: bound, forLong, spare }) => {
+    const proof = forBlocks === bound ? 'fewer cannot do' : `at least ${bound}`;
+    return `    ${value}: ${have} strips; ${forBlocks} for ${BLOCKS} (${proof}), ${forLong} whole for borders and binding, ${spare} to spare`;
+  });
+  return [
+    `  From a bundle of ${strips}: ${enough}.`,
+    [...use, ...least].join('\n'),
+    instructions.map(({ words, left }) => `    ${words} ${inchesText(left)} left.`).join('\n'),
+    '  What it bears, and what breaks first',
+    trialsText(stress(wants, bundle)),
+  ].join('\n\n');
+}
+
+const TRIALS: Readonly<Record<Trial['what'], (n: number) => string>> = {
+  fewer: (n) => `${n} strips fewer`,
+  shorter: (n) => `strips ${inchesText(n)} shorter`,
+  pinked: () => 'pinked edges',
+  duplicates: (n) => `${n} pairs alike`,
+  split: (n) => `${n} of the other value`,
+  rejected: (n) => `${n} strips rejected`,
+};
+
+function trialsText(trials: readonly Trial[]): string {
+  const rows = trials.map(({ what, value, bears, breaks }) => [value ?? '', TRIALS[what](bears), breaks]);
+  return tableText([{ title: 'Strips' }, { title: 'Bears' }, { title: 'Then' }], rows, 4);
+}
