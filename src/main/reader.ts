@@ -7,13 +7,16 @@ export interface Reader {
   recipe(text: string): Reading<Recipe>;
   /** One recipe, a list of them, or a file of recipes. */
   recipes(text: string): Reading<readonly Recipe[]>;
-  /** A pattern may name starter recipes without carrying them; the one answered carries all it needs. */
-  pattern(text: string): Reading<Pattern>;
+  /**
+   * A pattern may name starter recipes without carrying them, and recipe files that came along with it (`beside`: their
+   * texts by name); the one answered carries all it needs.
+   */
+  pattern(text: string, beside?: ReadonlyMap<string, string>): Reading<Pattern>;
   kind(text: string): 'pattern' | 'recipe' | 'recipes' | null;
 }
 
 /**
- * Reads texts that came without a folder of their own, so a recipe file beside a pattern cannot be followed.
+ * Reads texts that came without a folder of their own: of files beside a pattern only those are known that came along.
  * @param starterTexts the starter recipes as their files have them; one that cannot be read is passed over here, and is
  * told of when it should be put into the library
  */
@@ -25,7 +28,7 @@ export function makeReader(starterTexts: readonly string[]): Reader {
   return {
     recipe: readRecipeText,
     recipes: readRecipesText,
-    pattern: (text) => readPatternText(text, { starters, beside: () => null }),
+    pattern: (text, beside) => readPatternText(text, { starters, beside: (name) => beside?.get(name) ?? null }),
     kind: kindOfText,
   };
 }

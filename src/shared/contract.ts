@@ -42,7 +42,7 @@ export interface Contract {
    * The text of a pattern, a recipe or a file of recipes the designer chose, read and checked; kept under a fresh id if it
    * is taken. Of a file that is wrong anywhere nothing is kept.
    */
-  importFile(file: { readonly name: string; readonly text: string }): Promise<Imported>;
+  importFile(file: FileText): Promise<Imported>;
 
   /** A file of the recipes and of all they hold. */
   exportRecipes(ids: readonly string[]): Promise<{ readonly name: string; readonly text: string }>;
@@ -105,6 +105,14 @@ export interface KeptRecipe {
 export interface RecipeRevision extends KeptRecipe {
   /** ISO date and time it was saved. */
   readonly changed: string;
+}
+
+/** A file as it is brought in. */
+export interface FileText {
+  readonly name: string;
+  readonly text: string;
+  /** The texts of files that came along with it, by name: a pattern may name the recipe files it needs. */
+  readonly beside?: Readonly<Record<string, string>> | undefined;
 }
 
 export type Imported =

@@ -65,6 +65,7 @@ function commands(terminal: Terminal, ended: Ended): Command {
   addPlan(program, terminal, ended);
   addLibrary(program, terminal, ended);
   addPublish(program, terminal, ended);
+  addFigures(program, terminal, ended);
   addDemo(program, terminal, ended);
   return program;
 }
@@ -173,6 +174,17 @@ function wishesOf({ out, paper, size, plainInk, draft }: PublishOptions): Publis
     draft: draft === true,
     ...(size === undefined ? {} : { size }),
   };
+}
+
+function addFigures(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'figures', 'every figure of the printed pattern as an SVG file of its own')
+    .argument('<file>', 'a .pattern.json')
+    .requiredOption('--out <folder>', 'where the files go; made if it is not there')
+    .option('--plain-ink', 'black and white, hatches instead of colours')
+    .action(async (file: string, { out, plainInk, json }: PublishOptions) => {
+      const { runFigures } = await import('./figures.ts');
+      ended(await runFigures(file, { out, plainInk: plainInk === true }, json === true, terminal));
+    });
 }
 
 function addDemo(program: Command, terminal: Terminal, ended: Ended): void {

@@ -1,4 +1,4 @@
-import type { Imported } from '../../shared/contract.ts';
+import type { FileText, Imported } from '../../shared/contract.ts';
 import type { Reader } from '../reader.ts';
 import type { Store } from '../store/store.ts';
 import { accepted } from './documents.ts';
@@ -9,7 +9,7 @@ import { freshId } from './imports.ts';
 export async function importFile(
   store: Store,
   reader: Reader,
-  { name, text }: { readonly name: string; readonly text: string },
+  { name, text, beside = {} }: FileText,
 ): Promise<Imported> {
   const kind = reader.kind(text);
   if (kind === 'recipes') {
@@ -24,7 +24,7 @@ export async function importFile(
     return { kind, id: brought?.id ?? recipe.id };
   }
   // Revisions are counted by the library they were saved in, which may be another.
-  const { revisions: _theirs, ...pattern } = accepted(reader.pattern(text), name);
+  const { revisions: _theirs, ...pattern } = accepted(reader.pattern(text, new Map(Object.entries(beside))), name);
   const id = freshId(pattern.id, store.patterns.has);
   store.patterns.save({ ...pattern, id }, null);
   return { kind: 'pattern', id };

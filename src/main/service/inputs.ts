@@ -33,7 +33,11 @@ export const inputs = {
     atMost: z.number().int().min(0).max(100_000).optional(),
   }),
   ids: z.array(identifierSchema).max(10_000),
-  importFile: z.strictObject({ name: z.string().min(1).max(300), text: z.string().max(LONGEST_FILE) }),
+  importFile: z.strictObject({
+    name: z.string().min(1).max(300),
+    text: z.string().max(LONGEST_FILE),
+    beside: z.record(z.string().min(1).max(300), z.string().max(LONGEST_FILE)).optional(),
+  }),
   publish: publishSchema,
 } as const;
 

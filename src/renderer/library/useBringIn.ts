@@ -1,6 +1,5 @@
 import type { Imported } from '../../shared/contract.ts';
 import { useStudio } from '../state/hooks.tsx';
-import { refusalOf } from '../state/host.ts';
 import type { Studio } from '../state/studio.ts';
 
 /** One thing on the shelf. */
@@ -17,9 +16,10 @@ export function useBringIn(
   onDone: (picked: Picked | null) => void,
 ): (files: readonly Promise<File>[]) => Promise<void> {
   const studio = useStudio();
-  return async (files) => {
+  return async (chosen) => {
+    const files = await Promise.all(chosen);
     for (const file of files) {
-      const imported = await bringIn(studio, await file);
+      const imported = await bringIn(studio, file, files);
       if (imported !== null) onDone(shown(imported));
     }
   };
@@ -31,15 +31,23 @@ function shown(imported: Imported): Picked | null {
   return id === undefined ? null : { kind: 'recipe', id };
 }
 
-async function bringIn(studio: Studio, file: File): Promise<Imported | null> {
+/** A pattern may need recipe files that were chosen along with it. */
+async function bringIn(studio: Studio, file: File, all: readonly File[]): Promise<Imported | null> {
   try {
-    const imported = await studio.host.importFile({ name: file.name, text: await file.text() });
+    const recipes = isRecipe(file) ? [] : all.filter((other) => other !== file && isRecipe(other));
+    const texts = await Promise.all(recipes.map(async (recipe) => [recipe.name, await recipe.text()] as const));
+    const beside = texts.length === 0 ? {} : { beside: Object.fromEntries(texts) };
+    const imported = await studio.host.importFile({ name: file.name, text: await file.text(), ...beside });
     studio.say(`${file.name} is in the library${countWords(imported)}.`);
     return imported;
   } catch (thrown) {
-    studio.say(refusalOf(thrown).words, { tone: 'stops' });
+    studio.sayWhy(thrown);
     return null;
   }
+}
+
+function isRecipe({ name }: File): boolean {
+  return name.endsWith('.recipe.json');
 }
 
 /** What a file of many recipes brought: ": 12 new recipes, 3 were here already". */

@@ -37,7 +37,7 @@ function fromFile(name: string, path: string, around: Surroundings, read: ReadRe
   const text = /[\\/]|^\.\.?$/.test(name) ? null : around.beside(name);
   if (text === null) {
     const mend =
-      'Put the recipe file into the same folder and read the pattern from there, or write the recipe into the pattern.';
+      'Put the recipe file into the same folder, or choose it along with the pattern, or write the recipe into the pattern.';
     return {
       ok: false,
       findings: [{ level: 'stops', what: `There is no file “${name}” beside this pattern.`, where: { path }, mend }],

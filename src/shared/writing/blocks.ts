@@ -39,7 +39,7 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
   const made = perSize(desk, 'Make', counts);
   if (steps.length === 0) {
     const only: Step = {
-      words: [['The block is this one piece.'], ...closing],
+      words: [[`The block is this one ${isCutOnly(block) ? 'piece' : 'unit'}.`], ...closing],
       figures: finished,
       perSize: made,
     };
@@ -52,6 +52,11 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
     return { words: [...words, ...closing], figures: [{ figure: step.figure }, ...finished], perSize: made };
   });
   return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number(told)];
+}
+
+/** A block that is one plain square, cut and not sewn. */
+function isCutOnly({ piecing: { units } }: WorkedBlock): boolean {
+  return units.every(({ kind }) => kind === 'plain');
 }
 
 function measures(desk: Desk, block: WorkedBlock, sizes: readonly WorkedSize[]): Words {

@@ -1,3 +1,4 @@
+import { toRuler } from '../measure/inches.ts';
 import { count, type Traced } from '../measure/traced.ts';
 import { NO_SEAMS, seamCensus, seamSkills, together } from '../piecing/census.ts';
 import { unitPolygons } from '../piecing/unitShape.ts';
@@ -43,9 +44,12 @@ function smallest(desk: Desk): Words {
   return [field(lengthOf(Math.min(...sides)))];
 }
 
+/** Told on a ruler’s sixteenths, and no larger than it is: a curve’s or a diamond’s own width is on no ruler. */
 function lengthOf(value: number): Traced {
-  return { value, unit: 'inch', name: 'finished', how: { kind: 'given' } };
+  return { value: toRuler(value, SIXTEENTH, 'down'), unit: 'inch', name: 'finished', how: { kind: 'given' } };
 }
+
+const SIXTEENTH = 1 / 16;
 
 /** The shorter side of the smallest patch's box, in grid units. */
 function narrowestSide(unit: Parameters<typeof unitPolygons>[0]): number {

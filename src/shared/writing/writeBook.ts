@@ -25,8 +25,8 @@ const SECTIONS: readonly ((desk: Desk) => Section)[] = [
   quiltTop,
   bordersSection,
   finishing,
-  templates,
   rights,
+  templates,
   colouring,
 ];
 
