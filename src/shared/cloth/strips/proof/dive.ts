@@ -5,16 +5,22 @@ import { columnAt, type Level, levelsOf } from './levels.ts';
 import { type Relaxed, relax } from './relax.ts';
 import { tightProblem } from './scale.ts';
 
-/** A strip whose share is at least this is cut; where none is, the one with the largest share. */
-const NEARLY = 0.7;
+/** How a dive goes: a strip whose share is at least this is cut; where none is, the one with the largest share. */
+export const NEARLY: readonly number[] = [0.7, 1, 0.5, 0.85];
 
 /**
  * A plan by diving: strips that the linear programme cuts whole times are cut, then those it cuts most nearly one time more; what is
  * left is a smaller problem, and its linear programme is solved anew, until nothing is left.
  * @param problem on a grid on which all that fits the grid fits the cloth
  * @param relaxed the linear programme of `problem`, solved
+ * @param nearly one of `NEARLY`
  */
-export function dive(problem: Problem, relaxed: Relaxed, more: () => boolean): readonly Packed[] | null {
+export function dive(
+  problem: Problem,
+  relaxed: Relaxed,
+  nearly: number,
+  more: () => boolean,
+): readonly Packed[] | null {
   const strips: Packed[] = [];
   let now: { problem: Problem; relaxed: Relaxed; names: readonly number[] } = {
     problem,
@@ -22,7 +28,7 @@ export function dive(problem: Problem, relaxed: Relaxed, more: () => boolean): r
     names: problem.kinds.map((_, kind) => kind),
   };
   while (now.problem.kinds.length > 0) {
-    const { left, cut } = fixed(now.problem, now.relaxed);
+    const { left, cut } = fixed(now.problem, now.relaxed, nearly);
     for (const { column, times } of cut) strips.push(stripIn(problem, now.problem, now.names, column, times));
     const kept = left.flatMap((n, kind) => (n > 0 ? [kind] : []));
     if (kept.length === 0) break;
@@ -48,7 +54,7 @@ interface Cut {
 }
 
 /** Which strips are cut now, and what of each kind is left. At least one strip is cut. */
-function fixed(problem: Problem, { columns, times }: Relaxed): { left: number[]; cut: readonly Cut[] } {
+function fixed(problem: Problem, { columns, times }: Relaxed, nearly: number): { left: number[]; cut: readonly Cut[] } {
   const left = problem.kinds.map((kind) => kind.count);
   const cut: Cut[] = [];
   const shares = columns
@@ -58,7 +64,7 @@ function fixed(problem: Problem, { columns, times }: Relaxed): { left: number[];
   const parts = shares.map(({ column, share }) => ({ column, part: share + 1e-4 - Math.floor(share + 1e-4) }));
   parts.sort((a, b) => b.part - a.part);
   for (const { column, part } of parts) {
-    if (part < NEARLY && cut.length > 0) break;
+    if (part < nearly && cut.length > 0) break;
     take(cut, left, column, 1, cut.length > 0);
   }
   return { left, cut };

@@ -8,7 +8,7 @@ import { gathered } from '../rounding.ts';
 import { Search } from '../search.ts';
 import { nextSum } from '../sums.ts';
 import type { Cover, CoverSolver } from './cover.ts';
-import { dive } from './dive.ts';
+import { dive, NEARLY } from './dive.ts';
 import { everyStrip } from './everyStrip.ts';
 import { type Level, levelsOf } from './levels.ts';
 import { type Relaxed, relax } from './relax.ts';
@@ -87,7 +87,13 @@ class Proof {
   private plunge(relaxed: Relaxed): void {
     const exact = this.problem.grid.exact;
     const tight = exact ? this.problem : tightProblem(this.problem.kinds, this.problem.width);
-    this.offer(dive(tight, exact ? relaxed : relax(tight, levelsOf(tight), [], this.more), this.more));
+    const own = exact ? relaxed : relax(tight, levelsOf(tight), [], this.more);
+    // Dives are short for few kinds; for many only the first is worth its time.
+    const until = this.tools.secondsLeft() * (1 - SHARE);
+    for (const nearly of NEARLY) {
+      this.offer(dive(tight, own, nearly, this.more));
+      if (this.search.proven || this.tools.secondsLeft() < until) return;
+    }
   }
 
   /**

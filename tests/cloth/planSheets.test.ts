@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { planSheets, type Sheet, type SheetPlan } from '../../src/shared/cloth/sheets/planSheets.ts';
+import type { Kind } from '../../src/shared/cloth/strips/kinds.ts';
+
+const QUARTER: Sheet = { width: 18, height: 21 };
+const EIGHTH: Sheet = { width: 9, height: 21 };
+
+function squares(side: number, count: number): Kind {
+  return { width: side, height: side, count, turns: true };
+}
+
+/** Everything asked for is cut, within the sheet, by cuts from edge to edge: first the strips, then across them. */
+function expectSound(asked: readonly Kind[], sheet: Sheet, plan: SheetPlan): void {
+  const cut = asked.map(() => 0);
+  for (const { lengthwise, strips, times } of plan.sheets) {
+    const [across, along] = lengthwise ? [sheet.height, sheet.width] : [sheet.width, sheet.height];
+    expect(strips.reduce((sum, strip) => sum + strip.height * strip.times, 0)).toBeLessThanOrEqual(along + 1e-5);
+    for (const strip of strips) {
+      expect(strip.laid.reduce((sum, { lie, count }) => sum + lie.width * count, 0)).toBeLessThanOrEqual(across + 1e-5);
+      for (const { lie, count } of strip.laid) {
+        const kind = asked[lie.kind] as Kind;
+        expect(lie.height).toBeLessThanOrEqual(strip.height + 1e-9);
+        const asLies = lengthwise ? [lie.height, lie.width] : [lie.width, lie.height];
+        const ways = [[kind.width, kind.height], ...(kind.turns ? [[kind.height, kind.width]] : [])];
+        expect(ways).toContainEqual(asLies);
+        cut[lie.kind] = (cut[lie.kind] as number) + count * strip.times * times;
+      }
+    }
+  }
+  expect(cut).toEqual(asked.map(({ count }) => count));
+  expect(plan.count).toBe(plan.sheets.reduce((sum, { times }) => sum + times, 0));
+  expect(plan.bound).toBeLessThanOrEqual(plan.count);
+}
+
+describe('sheets', () => {
+  // Published list: squares from 18 × 21 usable by floor × floor (computed): 2:90, 2½:56, 3:42, 3½:30, 4:20, 4½:16, 5:12, 5½:9, 6:9, 6½:6.
+  test.each([
+    [2, 90],
+    [2.5, 56],
+    [3, 42],
+    [3.5, 30],
+    [4, 20],
+    [4.5, 16],
+    [5, 12],
+    [5.5, 9],
+    [6, 9],
+    [6.5, 6],
+  ])('a fat quarter gives squares of %d: %i', (side, many) => {
+    expect(planSheets([squares(side, many)], QUARTER)).toMatchObject({ count: 1, proven: true });
+    expect(planSheets([squares(side, many + 1)], QUARTER).count).toBe(2);
+  });
+
+  // Computed: 9 × 21 gives 3 × 8 squares of 2½.
+  test('a fat eighth gives 24 squares of 2½', () => {
+    expect(planSheets([squares(2.5, 24)], EIGHTH).count).toBe(1);
+    expect(planSheets([squares(2.5, 25)], EIGHTH).count).toBe(2);
+  });
+
+  // Computed: a 5-inch square gives four squares of 2½, a 10-inch square sixteen.
+  test.each([
+    [5, 4],
+    [10, 16],
+  ])('a square of %i gives %i squares of 2½', (side, many) => {
+    const sheet = { width: side, height: side };
+    expect(planSheets([squares(2.5, many * 3)], sheet)).toMatchObject({ count: 3, bound: 3, proven: true });
+  });
+
+  // Computed: 17 × 20 leaves no room for a second, however they lie.
+  test('large pieces take a sheet each, and fewer cannot do', () => {
+    expect(planSheets([{ width: 17, height: 20, count: 5, turns: true }], QUARTER)).toMatchObject({
+      count: 5,
+      bound: 5,
+    });
+  });
+
+  test('a directional piece is not turned', () => {
+    const long = { width: 20, height: 4, count: 4 };
+    expect(() => planSheets([{ ...long, turns: false }], QUARTER)).toThrow(RangeError);
+    expect(planSheets([{ ...long, turns: true }], QUARTER).count).toBe(1);
+  });
+
+  test('of nothing are none', () => {
+    expect(planSheets([], QUARTER)).toEqual({ sheets: [], count: 0, bound: 0, proven: true });
+  });
+
+  test('are sound whatever is asked, and never under the bound', () => {
+    const eighths = (most: number) => fc.integer({ min: 8, max: most * 8 }).map((n) => n / 8);
+    const kind = fc.record({
+      width: eighths(18),
+      height: eighths(18),
+      count: fc.integer({ min: 1, max: 30 }),
+      turns: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(fc.array(kind, { maxLength: 6 }), (asked) => {
+        expectSound(asked, QUARTER, planSheets(asked, QUARTER));
+      }),
+      { numRuns: 120 },
+    );
+  });
+});
