@@ -5,20 +5,31 @@ import { columnAt, type Level, levelsOf } from './levels.ts';
 import { type Relaxed, relax } from './relax.ts';
 import { tightProblem } from './scale.ts';
 
-/** How a dive goes: a strip whose share is at least this is cut; where none is, the one with the largest share. */
-export const NEARLY: readonly number[] = [0.7, 1, 0.5, 0.85];
+/** How a dive goes. */
+export interface Course {
+  /** A strip whose share is at least this is cut; where none is, the one with the largest share. */
+  readonly nearly: number;
+  /** The steps at which not the likeliest strip is cut first but the next one. */
+  readonly aside: readonly number[];
+}
+
+const NEARLY = [0.7, 1, 0.5, 0.85];
+const ASIDE = [[], [0], [1], [2], [3], [0, 1], [4], [0, 2], [5], [1, 2], [6], [0, 3], [7], [8], [1, 3], [2, 3]];
+
+/** Courses worth trying, one after another (limited discrepancy search: Harvey and Ginsberg, 1995). */
+export const COURSES: readonly Course[] = ASIDE.flatMap((aside) => NEARLY.map((nearly) => ({ nearly, aside })));
 
 /**
  * A plan by diving: strips that the linear programme cuts whole times are cut, then those it cuts most nearly one time more; what is
  * left is a smaller problem, and its linear programme is solved anew, until nothing is left.
  * @param problem on a grid on which all that fits the grid fits the cloth
  * @param relaxed the linear programme of `problem`, solved
- * @param nearly one of `NEARLY`
+ * @param course one of `COURSES`
  */
 export function dive(
   problem: Problem,
   relaxed: Relaxed,
-  nearly: number,
+  course: Course,
   more: () => boolean,
 ): readonly Packed[] | null {
   const strips: Packed[] = [];
@@ -27,8 +38,8 @@ export function dive(
     relaxed,
     names: problem.kinds.map((_, kind) => kind),
   };
-  while (now.problem.kinds.length > 0) {
-    const { left, cut } = fixed(now.problem, now.relaxed, nearly);
+  for (let step = 0; now.problem.kinds.length > 0; step++) {
+    const { left, cut } = fixed(now.problem, now.relaxed, course.nearly, course.aside.includes(step));
     for (const { column, times } of cut) strips.push(stripIn(problem, now.problem, now.names, column, times));
     const kept = left.flatMap((n, kind) => (n > 0 ? [kind] : []));
     if (kept.length === 0) break;
@@ -54,7 +65,12 @@ interface Cut {
 }
 
 /** Which strips are cut now, and what of each kind is left. At least one strip is cut. */
-function fixed(problem: Problem, { columns, times }: Relaxed, nearly: number): { left: number[]; cut: readonly Cut[] } {
+function fixed(
+  problem: Problem,
+  { columns, times }: Relaxed,
+  nearly: number,
+  aside: boolean,
+): { left: number[]; cut: readonly Cut[] } {
   const left = problem.kinds.map((kind) => kind.count);
   const cut: Cut[] = [];
   const shares = columns
@@ -63,6 +79,7 @@ function fixed(problem: Problem, { columns, times }: Relaxed, nearly: number): {
   for (const { column, share } of shares) take(cut, left, column, Math.floor(share + 1e-4), true);
   const parts = shares.map(({ column, share }) => ({ column, part: share + 1e-4 - Math.floor(share + 1e-4) }));
   parts.sort((a, b) => b.part - a.part);
+  if (aside && parts.length > 1) parts.push(...parts.splice(0, 1));
   for (const { column, part } of parts) {
     if (part < nearly && cut.length > 0) break;
     take(cut, left, column, 1, cut.length > 0);

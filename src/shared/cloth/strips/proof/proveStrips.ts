@@ -8,7 +8,7 @@ import { gathered } from '../rounding.ts';
 import { Search } from '../search.ts';
 import { nextSum } from '../sums.ts';
 import type { Cover, CoverSolver } from './cover.ts';
-import { dive, NEARLY } from './dive.ts';
+import { COURSES, dive } from './dive.ts';
 import { everyStrip } from './everyStrip.ts';
 import { type Level, levelsOf } from './levels.ts';
 import { type Relaxed, relax } from './relax.ts';
@@ -31,6 +31,8 @@ const SHARE = 0.35;
 const SLIGHT = 5e-6;
 /** How finely the reach of a list is found. */
 const HALVINGS = 12;
+/** Dives may take this part of the time. */
+const DIVING = 0.2;
 /** More different pieces than this are only planned live. */
 const MOST_KINDS = 600;
 
@@ -88,10 +90,9 @@ class Proof {
     const exact = this.problem.grid.exact;
     const tight = exact ? this.problem : tightProblem(this.problem.kinds, this.problem.width);
     const own = exact ? relaxed : relax(tight, levelsOf(tight), [], this.more);
-    // Dives are short for few kinds; for many only the first is worth its time.
-    const until = this.tools.secondsLeft() * (1 - SHARE);
-    for (const nearly of NEARLY) {
-      this.offer(dive(tight, own, nearly, this.more));
+    const until = this.tools.secondsLeft() * (1 - DIVING);
+    for (const course of COURSES) {
+      this.offer(dive(tight, own, course, this.more));
       if (this.search.proven || this.tools.secondsLeft() < until) return;
     }
   }
