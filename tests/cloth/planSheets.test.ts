@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { planSheets, type Sheet, type SheetPlan } from '../../src/shared/cloth/sheets/planSheets.ts';
+import { planSheets, type SheetPlan } from '../../src/shared/cloth/sheets/planSheets.ts';
+import type { Sheet } from '../../src/shared/cloth/sheets/sheet.ts';
 import type { Kind } from '../../src/shared/cloth/strips/kinds.ts';
 
 const QUARTER: Sheet = { width: 18, height: 21 };

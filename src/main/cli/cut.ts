@@ -1,6 +1,8 @@
+import { cliffsIn, costIn, finishingIn } from '../../shared/workroom/clothWays.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { bundleFacts, bundleText, fromBundle } from './bundle.ts';
+import { cliffText } from './cliffText.ts';
 import { cutText } from './cutText.ts';
 import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
@@ -24,7 +26,7 @@ export function runCut(file: string, bundle: string | true | undefined, json: bo
     const title = `${facts.title}, edition ${facts.edition}`;
     const sizes = worked.sizes.flatMap((size) => {
       const asked = bundle === undefined || size.bundle === undefined ? [] : [bundleText(size.bundle)];
-      return [cutText(size, pattern), ...asked];
+      return [cutText(size, pattern), cliffText(cliffsIn(worked, size), pattern), ...asked];
     });
     const parts = [title, ...sizes, findingsText(facts.findings, source), verdict(facts)];
     terminal.say(parts.filter((part) => part !== '').join('\n\n'));
@@ -33,13 +35,19 @@ export function runCut(file: string, bundle: string | true | undefined, json: bo
 }
 
 /** Everything that is cut, as plain data. */
-function cutFacts({ sizes }: WorkedOut, { title, edition, fits, findings }: PatternFit, bundled: boolean): object {
-  const cut = sizes.map(({ size, quilt, cloth, bundle }) => ({
-    id: size.id,
-    name: size.name,
-    finished: quilt.finished,
-    ...cloth,
-    ...(bundled && bundle !== undefined ? { bundle: bundleFacts(bundle) } : {}),
-  }));
+function cutFacts(worked: WorkedOut, { title, edition, fits, findings }: PatternFit, bundled: boolean): object {
+  const cut = worked.sizes.map((one) => {
+    const { size, quilt, cloth, bundle } = one;
+    return {
+      id: size.id,
+      name: size.name,
+      finished: quilt.finished,
+      ...cloth,
+      cliffs: cliffsIn(worked, one),
+      ways: finishingIn(worked, one),
+      cost: costIn(worked, one),
+      ...(bundled && bundle !== undefined ? { bundle: bundleFacts(bundle) } : {}),
+    };
+  });
   return { title, edition, fits, sizes: cut, findings };
 }

@@ -22,12 +22,47 @@ function beyond(quilt: Quilt, { backing }: Pattern): TracedSize {
  */
 export function backingNeed(quilt: Quilt, pattern: Pattern): BackingNeed {
   const { width, height } = beyond(quilt, pattern);
-  const down = panels(width, height, 'down', pattern);
-  const across = panels(height, width, 'across', pattern);
+  const down = panels(width, height, 'down', pattern.house.usableWidth, pattern);
+  const across = panels(height, width, 'across', pattern.house.usableWidth, pattern);
   const more = down.cloth.value - across.cloth.value || down.panels.value - across.panels.value;
   const { seams, panels: many, panelLength, cloth } = more > 0 ? across : down;
   const yards = rounded(inYards(cloth), pattern.house.yardStep, 'up');
   return { fabric: pattern.backing.fabric, width, height, panels: many, seams, panelLength, yards };
+}
+
+/** Usable width of wide backing cloth, inches (common practice: it is sold as 108 wide). */
+export const WIDE = 108;
+
+/** One way to make the backing. */
+export interface BackingWay {
+  /** Cloth as for the top, or wide backing cloth. */
+  readonly cloth: 'usual' | 'wide';
+  /** Which way its panels run on the quilt. */
+  readonly run: 'down' | 'across';
+  readonly panels: Traced;
+  readonly seams: BackingNeed['seams'];
+  readonly panelLength: Traced;
+  readonly yards: Traced;
+}
+
+/**
+ * Every way to make the backing, least cloth of each kind first: panels of the usual cloth running down and across, and the
+ * same of wide backing cloth.
+ * @param wide usable width of wide backing cloth, inches
+ */
+export function backingWays(quilt: Quilt, pattern: Pattern, wide = WIDE): readonly BackingWay[] {
+  const { width, height } = beyond(quilt, pattern);
+  const ways = (['usual', 'wide'] as const).flatMap((cloth) => {
+    const usable = cloth === 'wide' ? wide : pattern.house.usableWidth;
+    return (['down', 'across'] as const).map((run): BackingWay => {
+      const made =
+        run === 'down' ? panels(width, height, run, usable, pattern) : panels(height, width, run, usable, pattern);
+      const yards = rounded(inYards(made.cloth), pattern.house.yardStep, 'up');
+      return { cloth, run, panels: made.panels, seams: made.seams, panelLength: made.panelLength, yards };
+    });
+  });
+  const rank = (way: BackingWay) => (way.cloth === 'usual' ? 0 : 1);
+  return ways.sort((a, b) => rank(a) - rank(b) || a.yards.value - b.yards.value || a.panels.value - b.panels.value);
 }
 
 interface Panels {
@@ -37,9 +72,15 @@ interface Panels {
   readonly cloth: Traced;
 }
 
-function panels(reach: Traced, length: Traced, seams: 'across' | 'down', { house }: Pattern): Panels {
-  const one = !longer(reach.value, house.usableWidth);
-  const many = one ? count(1, 'panel') : widthsFor(reach, house);
+function panels(
+  reach: Traced,
+  length: Traced,
+  seams: 'across' | 'down',
+  usableWidth: number,
+  { house }: Pattern,
+): Panels {
+  const one = !longer(reach.value, usableWidth);
+  const many = one ? count(1, 'panel') : widthsFor(reach, { ...house, usableWidth });
   return {
     panels: many,
     seams: one ? 'none' : seams,

@@ -9,7 +9,7 @@ import { type BorderPair, borderKey, type Letters } from './letters.ts';
 /**
  * The lines of the chart for borders, from the inside out: strips cut across the cloth. A strip longer than the usable width is
  * made by joining strips end to end with straight seams and cutting the length from them; both strips of a pair are
- * cut from one joined length, and each join loses two seams.
+ * cut from one joined length, and each join loses two seams. A border that is cut along the cloth is never joined.
  */
 export function borderLines(quilt: Quilt, pattern: Pattern, letters: Letters): readonly PieceLine[] {
   const pairs = new Map<string, StripLeaf[]>();
@@ -41,7 +41,8 @@ function borderLine(key: string, strips: readonly StripLeaf[], pattern: Pattern,
   const pair = pairOf(first);
   const many = count(strips.length, strips.length === 1 ? 'strip' : 'strips');
   const lies = first.cutLength.value >= first.cutWidth.value;
-  const name = pattern.borders.find((border) => border.id === first.border)?.name ?? first.border;
+  const border = pattern.borders.find(({ id }) => id === first.border);
+  const name = border?.name ?? first.border;
   return {
     letter: letters[key] ?? '',
     fabric: first.fabric,
@@ -51,7 +52,7 @@ function borderLine(key: string, strips: readonly StripLeaf[], pattern: Pattern,
     spare: 0,
     use: [{ block: null, unit: first.border, words: `${name}, ${pair}`, patches: strips.length, count: strips.length }],
     cutAs: 'long-strip',
-    ...joining(many, first.cutLength, pattern),
+    ...(border?.cut === 'along' ? ({ along: true } as const) : joining(many, first.cutLength, pattern)),
   };
 }
 

@@ -27,6 +27,8 @@ export interface PieceLine {
    * into all `count` pieces.
    */
   readonly joined?: Traced;
+  /** Only for a border that is cut along the length of the cloth, in one piece: its long side runs along the cloth. */
+  readonly along?: true;
 }
 
 /** How the strip sets of one line are crosscut. */

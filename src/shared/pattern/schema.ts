@@ -15,6 +15,8 @@ const tokenRow = z
   .string()
   .describe('Block letters, set apart by spaces; “A:90” is turned a quarter clockwise, “A:m” mirrored left to right.');
 
+const price = z.number().min(0).max(100_000);
+
 /** Inches by a kind of unit, or by one unit. */
 const oversizeSchema = z
   .record(z.string(), z.number().min(0).max(2))
@@ -38,6 +40,13 @@ export const fabricSchema = z.strictObject({
   name: wordsSchema.describe('What the printed pattern calls it.'),
   value: valueSchema,
   colour,
+  price: price.optional().describe('What a yard costs, in whatever money the designer counts in.'),
+  scraps: z
+    .array(z.strictObject({ name: wordsSchema, colour }))
+    .min(2)
+    .max(60)
+    .optional()
+    .describe('The many fabrics that a scrappy fabric is made up of; left out, it is one cloth.'),
 });
 
 export const blockSchema = z.strictObject({
@@ -77,6 +86,7 @@ export const bundleSchema = z.strictObject({
     .max(60)
     .default([])
     .describe('Fabrics that must be one and the same within a block: all the background of one star.'),
+  price: price.optional().describe('What a bundle costs.'),
 });
 
 export const placedTurnSchema = z.strictObject({
@@ -97,6 +107,10 @@ export const borderSchema = z.strictObject({
   name: wordsSchema.describe('What the printed pattern calls the border.'),
   fabric: identifierSchema,
   width: inches.describe('Finished width, inches.'),
+  cut: z
+    .enum(['across', 'along'])
+    .optional()
+    .describe('Whether its strips are cut across the cloth and joined, or along it in one piece; left out, across.'),
   first: z.enum(['sides', 'ends']).default('sides').describe('Which two strips are sewn on first.'),
 });
 

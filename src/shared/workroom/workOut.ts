@@ -1,4 +1,5 @@
 import { assignLetters } from '../cloth/letters.ts';
+import { fitValues } from '../fit/fitValues.ts';
 import { type Finding, blocks as stopped } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { withBundles } from './bundles.ts';
@@ -16,7 +17,11 @@ export function workOut(pattern: Pattern): WorkedOut {
   const own = checkPattern(pattern);
   const { blocks, findings: drawn } = workBlocks(pattern);
   const methods = blocks.flatMap((block) => methodFindings(block, pattern));
-  const findings: Finding[] = [...own, ...drawn, ...methods];
+  const values = fitValues(
+    pattern,
+    blocks.map(({ id, piecing, fabricOf }) => ({ id, drawing: piecing.drawing, fabricOf })),
+  );
+  const findings: Finding[] = [...own, ...drawn, ...methods, ...values];
   const whole = blocks.length === pattern.blocks.length && !stopped(own);
   if (!whole) return { pattern, blocks, sizes: [], findings: atLeastOne(findings) };
   const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));

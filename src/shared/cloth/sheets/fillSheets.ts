@@ -2,7 +2,7 @@ import { type Inches, longer } from '../../measure/inches.ts';
 import { fill } from '../strips/fill.ts';
 import { gridOf } from '../strips/grid.ts';
 import { type Kind, type Laid, type Lie, type Packed, packed } from '../strips/kinds.ts';
-import type { CutSheet, Sheet } from './planSheets.ts';
+import type { CutSheet, Sheet } from './sheet.ts';
 
 /** Heights of strips that are looked at for one sheet at most. */
 const MOST_HEIGHTS = 40;

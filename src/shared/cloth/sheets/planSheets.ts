@@ -2,22 +2,8 @@ import { type Inches, longer } from '../../measure/inches.ts';
 import type { Kind, Laid, Packed } from '../strips/kinds.ts';
 import { planStrips } from '../strips/planStrips.ts';
 import { fillSheets } from './fillSheets.ts';
+import type { CutSheet, Sheet } from './sheet.ts';
 import { sheetBound } from './sheetBound.ts';
-
-/** A sheet of cloth: a fat quarter, a fat eighth, a square of a bundle, or whatever there is. */
-export interface Sheet {
-  readonly width: Inches;
-  readonly height: Inches;
-}
-
-/** Sheets that are cut alike. */
-export interface CutSheet {
-  /** Whether the strips run along the sheet's height instead of across its width. */
-  readonly lengthwise: boolean;
-  /** Strips side by side, each as tall as its tallest piece; lower pieces are trimmed. */
-  readonly strips: readonly Packed[];
-  readonly times: number;
-}
 
 /** How pieces are cut from sheets, with the proof of how few sheets can do. */
 export interface SheetPlan {

@@ -1,5 +1,5 @@
 import type { Kind } from '../strips/kinds.ts';
-import type { Sheet } from './planSheets.ts';
+import type { Sheet } from './sheet.ts';
 
 /** Thresholds tried on each side at most. */
 const MOST = 20;

@@ -99,6 +99,15 @@ export const setBorderFirst: Edit<{ readonly border: string; readonly first: Bor
   apply: (pattern, { border, first }) => withBorder(pattern, border, { first }),
 };
 
+export const setBorderCut: Edit<{ readonly border: string; readonly cut: 'across' | 'along' }> = {
+  id: 'set-border-cut',
+  name: ({ border, cut }, pattern) => `Cut the ${nameOf(pattern, border)} ${cut} the cloth`,
+  apply: (pattern, { border, cut }) => {
+    const before = pattern.borders.find(({ id }) => id === border);
+    return before === undefined || (before.cut ?? 'across') === cut ? pattern : withBorder(pattern, border, { cut });
+  },
+};
+
 export const setBorderFabric: Edit<{ readonly border: string; readonly fabric: string }> = {
   id: 'set-border-fabric',
   name: ({ border }, pattern) => `Change the fabric of the ${nameOf(pattern, border)}`,

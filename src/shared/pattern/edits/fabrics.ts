@@ -51,6 +51,45 @@ export const setFabricValue: Edit<{ readonly fabric: string; readonly value: Val
   apply: (pattern, { fabric, value }) => withFabric(pattern, fabric, { value }),
 };
 
+/** What a yard of it costs; null for not known. */
+export const setFabricPrice: Edit<{ readonly fabric: string; readonly price: number | null }> = {
+  id: 'set-fabric-price',
+  name: ({ fabric }, pattern) => `Change the price of ${nameOf(pattern, fabric)}`,
+  apply: (pattern, { fabric, price }) => withOptional(pattern, fabric, 'price', price === null ? null : asPrice(price)),
+};
+
+function asPrice(price: number): number | null {
+  return Number.isFinite(price) ? Math.min(100_000, Math.max(0, price)) : null;
+}
+
+/** The many fabrics a scrappy one is made up of; fewer than two make it one cloth again. */
+export const setFabricScraps: Edit<{ readonly fabric: string; readonly scraps: NonNullable<Fabric['scraps']> }> = {
+  id: 'set-fabric-scraps',
+  name: ({ fabric }, pattern) => `Change the scraps of ${nameOf(pattern, fabric)}`,
+  apply: (pattern, { fabric, scraps }) => {
+    const sound = scraps.filter(({ colour }) => isColour(colour)).slice(0, 60);
+    const made = sound.map(({ name, colour }) => ({ name: named(name, 'Scrap'), colour }));
+    return withOptional(pattern, fabric, 'scraps', made.length < 2 ? null : made);
+  },
+};
+
+/** The fabric with an entry set, or without it when it is null. */
+function withOptional<Name extends 'price' | 'scraps'>(
+  pattern: Pattern,
+  id: string,
+  name: Name,
+  value: NonNullable<Fabric[Name]> | null,
+): Pattern {
+  const before = pattern.fabrics.find((fabric) => fabric.id === id);
+  if (before === undefined || JSON.stringify(before[name] ?? null) === JSON.stringify(value)) return pattern;
+  const fabrics = pattern.fabrics.map((fabric) => {
+    if (fabric !== before) return fabric;
+    const { [name]: _gone, ...rest } = fabric;
+    return (value === null ? rest : { ...rest, [name]: value }) as Fabric;
+  });
+  return { ...pattern, fabrics };
+}
+
 export const removeFabric: Edit<{ readonly fabric: string; readonly instead: string }> = {
   id: 'remove-fabric',
   name: ({ fabric }, pattern) => `Remove the fabric ${nameOf(pattern, fabric)}`,

@@ -37,7 +37,12 @@ export const setBundle: Edit<Partial<Bundle>> = {
     const known = (ids: readonly string[]) => ids.filter((id) => pattern.fabrics.some((fabric) => fabric.id === id));
     const fabrics = change.fabrics ?? before.fabrics;
     const match = known(change.match ?? before.match);
-    const bundle = { strip, length, values, match, ...(fabrics === undefined ? {} : { fabrics: known(fabrics) }) };
+    const price = change.price ?? before.price;
+    const bundle = {
+      ...{ strip, length, values, match },
+      ...(fabrics === undefined ? {} : { fabrics: known(fabrics) }),
+      ...(price === undefined ? {} : { price: lengthWithin(price, 0, 100_000) ?? 0 }),
+    };
     const same =
       pattern.bundle !== undefined && JSON.stringify(inOrder(bundle)) === JSON.stringify(inOrder(pattern.bundle));
     return same ? pattern : { ...pattern, bundle };
@@ -51,8 +56,15 @@ function strips(many: number): number {
   return Number.isFinite(many) ? Math.min(400, Math.max(0, Math.round(many))) : 0;
 }
 
-function inOrder({ strip, length, values: { light, medium, dark }, match, fabrics }: Bundle): readonly unknown[] {
-  return [strip, length, light, medium, dark, match, fabrics ?? null];
+function inOrder({
+  strip,
+  length,
+  values: { light, medium, dark },
+  match,
+  fabrics,
+  price,
+}: Bundle): readonly unknown[] {
+  return [strip, length, light, medium, dark, match, fabrics ?? null, price ?? null];
 }
 
 export const removeBundle: Edit<Record<string, never>> = {
