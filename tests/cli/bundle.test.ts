@@ -39,3 +39,19 @@ describe('cut --bundle', () => {
     expect(complained).toMatch(/“forty strips” says nothing of a bundle/);
   });
 });
+
+test('cut --seconds proves the plans that are not proven at once', async () => {
+  const read = async (...more: string[]) => JSON.parse((await run('cut', DEMO, '--json', ...more)).said).sizes;
+  const [live, proven] = [await read(), await read('--seconds', '60')];
+  interface Size {
+    readonly needs: readonly {
+      readonly plan: { readonly length: { readonly value: number }; readonly proven: boolean };
+    }[];
+  }
+  const plans = (sizes: readonly Size[]) => sizes.flatMap(({ needs }) => needs.map(({ plan }) => plan));
+  expect(plans(live).some((plan) => !plan.proven)).toBe(true);
+  plans(proven).forEach((plan, i) => {
+    expect(plan.proven).toBe(true);
+    expect(plan.length.value).toBeLessThanOrEqual(plans(live)[i]?.length.value ?? 0);
+  });
+}, 120_000);

@@ -1,6 +1,10 @@
+import type { Planner } from '../../shared/cloth/cuttingPlan.ts';
+import { provenNeeds } from '../../shared/cloth/fabricNeeds.ts';
+import { proveStrips } from '../../shared/cloth/strips/proof/proveStrips.ts';
 import { cliffsIn, costIn, finishingIn } from '../../shared/workroom/clothWays.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
+import { highsSolver } from '../plan/highs.ts';
 import { bundleFacts, bundleText, fromBundle } from './bundle.ts';
 import { cliffText } from './cliffText.ts';
 import { cutText } from './cutText.ts';
@@ -12,14 +16,28 @@ import { jsonText } from './json.ts';
 import { openPattern } from './open.ts';
 import type { Terminal } from './terminal.ts';
 
+/** What is wished of `cut`. */
+export interface CutWishes {
+  /** Set to cut from a bundle: the pattern's own or the usual one, or what these words say of it. */
+  readonly bundle?: string | true;
+  /** Set to prove the plans, each in so many seconds at most. */
+  readonly seconds?: number;
+}
+
 /**
  * `piecewright cut FILE`: for every size what is cut, how, and the cloth it takes.
- * @param bundle set to cut from a bundle: the pattern's own or the usual one, or what these words say of it
+ * @throws Refused for a bundle that its words say nothing of
  */
-export function runCut(file: string, bundle: string | true | undefined, json: boolean, terminal: Terminal): number {
+export async function runCut(
+  file: string,
+  { bundle, seconds }: CutWishes,
+  json: boolean,
+  terminal: Terminal,
+): Promise<number> {
   const { source, pattern: own } = openPattern(file);
   const pattern = bundle === undefined ? own : fromBundle(own, bundle);
-  const worked = workOut(pattern);
+  const live = workOut(pattern);
+  const worked = seconds === undefined ? live : await withProofs(live, seconds);
   const facts = fitFacts(worked);
   if (json) terminal.say(jsonText({ file, ...cutFacts(worked, facts, bundle !== undefined) }));
   else {
@@ -32,6 +50,19 @@ export function runCut(file: string, bundle: string | true | undefined, json: bo
     terminal.say(parts.filter((part) => part !== '').join('\n\n'));
   }
   return facts.fits ? EXIT.fine : EXIT.findings;
+}
+
+/** The plans of every size proven, each in so many seconds at most. */
+async function withProofs(worked: WorkedOut, seconds: number): Promise<WorkedOut> {
+  const solve = await highsSolver();
+  const planner: Planner = (kinds, width) => {
+    const start = performance.now();
+    return proveStrips(kinds, width, { solve, secondsLeft: () => seconds - (performance.now() - start) / 1000 });
+  };
+  const sizes = worked.sizes.map((size) => {
+    return { ...size, cloth: { ...size.cloth, needs: provenNeeds(size.cloth, worked.pattern, planner) } };
+  });
+  return { ...worked, sizes };
 }
 
 /** Everything that is cut, as plain data. */

@@ -1,5 +1,6 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { knownRefusal } from '../refusal.ts';
+import type { CutWishes } from './cut.ts';
 import { EXIT } from './exit.ts';
 import { ownVersion } from './program.ts';
 import type { PublishWishes } from './publish.ts';
@@ -87,9 +88,10 @@ function addCut(program: Command, terminal: Terminal, ended: Ended): void {
   add(program, 'cut', 'what is cut for every size, and the cloth it takes')
     .argument('<file>', 'a .pattern.json')
     .option('--bundle [words]', 'from a bundle of strips: is one enough, and what breaks first; “24 light 16 dark”')
-    .action(async (file: string, { json, bundle }: Wishes & { readonly bundle?: string | true }) => {
+    .option('--seconds <seconds>', 'prove that the plans are the shortest: how long each may take', secondsOf)
+    .action(async (file: string, { json, ...wishes }: Wishes & CutWishes) => {
       const { runCut } = await import('./cut.ts');
-      ended(runCut(file, bundle, json === true, terminal));
+      ended(await runCut(file, wishes, json === true, terminal));
     });
 }
 

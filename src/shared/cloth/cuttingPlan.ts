@@ -1,14 +1,23 @@
+import type { Inches } from '../measure/inches.ts';
 import { count, given, plus, type Traced, times } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 import type { CuttingPlan, PieceLine, Strip } from './cloth.ts';
 import { type LetteredKind, laidFor } from './planPieces.ts';
-import type { Packed } from './strips/kinds.ts';
-import { planStrips } from './strips/planStrips.ts';
+import type { Kind, Packed } from './strips/kinds.ts';
+import { planStrips, type StripPlan } from './strips/planStrips.ts';
+
+/** Whatever plans strips: at once, or with a proof. */
+export type Planner = (kinds: readonly Kind[], width: Inches) => StripPlan;
 
 /** How one fabric is cut: strips across the usable width, with the proof of how little cloth can do. */
-export function cuttingPlan(fabric: string, lines: readonly PieceLine[], house: House): CuttingPlan {
+export function cuttingPlan(
+  fabric: string,
+  lines: readonly PieceLine[],
+  house: House,
+  planner: Planner = planStrips,
+): CuttingPlan {
   const kinds = lines.flatMap((line) => laidFor(line, house));
-  const plan = planStrips(kinds, house.usableWidth);
+  const plan = planner(kinds, house.usableWidth);
   const area = kinds.reduce((sum, kind) => sum + kind.width * kind.height * kind.count, 0);
   const cloth = plan.length * house.usableWidth;
   return {

@@ -1,8 +1,9 @@
 import { same } from '../measure/inches.ts';
 import { given, named } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
-import type { FabricNeed, PieceLine } from './cloth.ts';
-import { cuttingPlan } from './cuttingPlan.ts';
+import { outsideBundle } from './bundle/outside.ts';
+import type { Cloth, FabricNeed, PieceLine } from './cloth.ts';
+import { cuttingPlan, type Planner } from './cuttingPlan.ts';
 import { BINDING_KEY } from './letters.ts';
 import { yardsFor } from './yards.ts';
 
@@ -16,9 +17,23 @@ export function fabricNeeds(lines: readonly PieceLine[], pattern: Pattern): read
   return [...byFabric].filter(([, own]) => own.length > 0).map(([fabric, own]) => fabricNeed(fabric, own, pattern));
 }
 
-function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Pattern): FabricNeed {
+/**
+ * The same needs with plans that are proven as far as the planner goes: only those are planned again whose live plan is not
+ * as short as its bound, and the better of both is kept.
+ */
+export function provenNeeds(cloth: Cloth, pattern: Pattern, planner: Planner): readonly FabricNeed[] {
+  const lines = outsideBundle(cloth.pieces, pattern.bundle);
+  return cloth.needs.map((need) => {
+    if (need.plan.proven) return need;
+    const own = lines.filter(({ fabric }) => fabric === need.fabric);
+    const proven = fabricNeed(need.fabric, own, pattern, planner);
+    return proven.plan.length.value <= need.plan.length.value ? proven : need;
+  });
+}
+
+function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Pattern, planner?: Planner): FabricNeed {
   const { house } = pattern;
-  const plan = cuttingPlan(fabric, lines, house);
+  const plan = cuttingPlan(fabric, lines, house, planner);
   const yards = yardsFor(named(plan.length, 'of strips'), house);
   const least = same(yards.value, yardsFor(given(plan.bound, 'of strips'), house).value);
   return { fabric, uses: usesOf(lines, pattern), plan, yards, least };
