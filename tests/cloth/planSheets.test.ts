@@ -1,8 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Strip } from '../../src/shared/cloth/cloth.ts';
 import { planSheets, type SheetPlan } from '../../src/shared/cloth/sheets/planSheets.ts';
 import type { Sheet } from '../../src/shared/cloth/sheets/sheet.ts';
 import type { Kind } from '../../src/shared/cloth/strips/kinds.ts';
+import { setFabricSheet } from '../../src/shared/pattern/edits/index.ts';
+import { workOut } from '../../src/shared/workroom/workOut.ts';
+import { writeBook } from '../../src/shared/writing/writeBook.ts';
+import { demoPattern } from '../helpers/starters.ts';
 
 const QUARTER: Sheet = { width: 18, height: 21 };
 const EIGHTH: Sheet = { width: 9, height: 21 };
@@ -99,5 +104,35 @@ describe('sheets', () => {
       }),
       { numRuns: 120 },
     );
+  });
+});
+
+describe('a fabric bought in sheets', () => {
+  const sheet = { name: 'fat quarter', width: 18, height: 21 };
+  const demo = demoPattern();
+  const [first] = demo.fabrics;
+  if (first === undefined) throw new Error('no fabric');
+  const pattern = setFabricSheet.apply(demo, { fabric: first.id, sheet });
+
+  test('has its pieces cut from sheets, and only its strips and long pieces from yardage', () => {
+    for (const { cloth } of workOut(pattern).sizes) {
+      const need = cloth.needs.find(({ fabric }) => fabric === first.id);
+      const laid = (strips: readonly Strip[]) =>
+        strips.flatMap(({ pieces, times }) => pieces.map(({ letter, count }) => [letter, count * times] as const));
+      const given = new Map<string, number>();
+      for (const plan of need?.sheets?.plans ?? [])
+        for (const [letter, n] of laid(plan.strips)) given.set(letter, (given.get(letter) ?? 0) + n * plan.times);
+      for (const line of cloth.pieces.filter(({ fabric, cutAs }) => fabric === first.id && cutAs === 'piece'))
+        expect([line.letter, given.get(line.letter)]).toEqual([line.letter, line.count.value]);
+      expect(need?.sheets?.bound).toBeLessThanOrEqual(need?.sheets?.count.value ?? 0);
+      const letters = need?.plan.strips.flatMap(({ pieces }) => pieces.map(({ letter }) => letter)) ?? [];
+      for (const letter of letters) expect(given.has(letter)).toBe(false);
+    }
+  });
+
+  test('is told in the book: how many to buy, and how each is cut', () => {
+    const text = JSON.stringify(writeBook(workOut(pattern)));
+    expect(text).toContain('fat quarter');
+    expect(text).toContain('Sheet by sheet');
   });
 });

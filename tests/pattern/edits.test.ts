@@ -138,6 +138,10 @@ const cases: readonly AnyCase[] = [
   of(edits.renameFabric, fc.record({ fabric, name: anyText })),
   of(edits.setFabricColour, fc.record({ fabric, colour })),
   of(edits.setFabricValue, fc.record({ fabric, value })),
+  of(
+    edits.setFabricSheet,
+    fc.record({ fabric, sheet: fc.option(fc.record({ name: anyText, width: anyNumber, height: anyNumber })) }),
+  ),
   of(edits.setFabricPrice, fc.record({ fabric, price: fc.option(anyNumber) })),
   of(
     edits.setFabricScraps,

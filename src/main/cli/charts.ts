@@ -78,8 +78,10 @@ function stripCells({ plan }: FabricNeed, fabric: string): readonly Cells[] {
   );
 }
 
-function needCells({ uses, plan, yards }: FabricNeed, fabric: string): Cells {
-  const bought = [fabric, uses.join(', '), yards.value, `${fractionOf(yards.value)} yd`];
+function needCells({ uses, plan, yards, sheets }: FabricNeed, fabric: string): Cells {
+  const byYard = sheets === undefined || yards.value > 0 ? [`${fractionOf(yards.value)} yd`] : [];
+  const inSheets = sheets === undefined ? [] : [`${sheets.count.value} ${sheets.count.name ?? ''}`];
+  const bought = [fabric, uses.join(', '), yards.value, [...inSheets, ...byYard].join(' and ')];
   return [...bought, plan.stripCount, plan.length.value, plan.bound, explain(yards)];
 }
 

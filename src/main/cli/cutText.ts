@@ -1,4 +1,13 @@
-import type { BackingNeed, BindingNeed, Cloth, CuttingPlan, FabricNeed, PieceLine } from '../../shared/cloth/cloth.ts';
+import type {
+  BackingNeed,
+  BindingNeed,
+  Cloth,
+  CuttingPlan,
+  FabricNeed,
+  PieceLine,
+  SheetNeed,
+  Strip,
+} from '../../shared/cloth/cloth.ts';
 import { inchesText, sizeText, yardsText } from '../../shared/measure/fraction.ts';
 import { explain, plain, type TracedSize } from '../../shared/measure/traced.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
@@ -55,8 +64,22 @@ function pieceRow(line: PieceLine): Row {
   return [line.letter, String(line.count.value), cutSizeText(line), afterCutText(line), spare, usedFor(line)];
 }
 
-function needText({ fabric, uses, plan, yards, least }: FabricNeed, pattern: Pattern): string {
-  const strips = plan.strips.map(
+function needText(need: FabricNeed, pattern: Pattern): string {
+  const { fabric, uses, plan, yards, least, sheets } = need;
+  const byYard = sheets === undefined || yards.value > 0;
+  const bought = [...(sheets === undefined ? [] : [sheetsBought(sheets)]), ...(byYard ? [yardsText(yards.value)] : [])];
+  const lines = [
+    `    ${nameOf(fabric, pattern)}, for ${uses.join(', ')}: ${bought.join(' and ')}`,
+    ...(sheets === undefined ? [] : sheetLines(sheets)),
+    ...(byYard ? [stripsTable(plan.strips), `      ${planText(plan, least)}`, `      ${explain(yards)}`] : []),
+  ];
+  return lines.join('\n');
+}
+
+function stripsTable(strips: readonly Strip[]): string {
+  const [many, words, tall, pieces] = ['right', 'left', 'right', 'left'] as const;
+  const columns = [many, words, tall, pieces].map((align) => ({ title: '', align }));
+  const rows = strips.map(
     (strip): Row => [
       String(strip.times),
       strip.times === 1 ? 'strip' : 'strips',
@@ -64,15 +87,25 @@ function needText({ fabric, uses, plan, yards, least }: FabricNeed, pattern: Pat
       stripPiecesText(strip),
     ],
   );
-  const [many, words, tall, pieces] = ['right', 'left', 'right', 'left'] as const;
-  const columns = [many, words, tall, pieces].map((align) => ({ title: '', align }));
-  const lines = [
-    `    ${nameOf(fabric, pattern)}, for ${uses.join(', ')}: ${yardsText(yards.value)}`,
-    tableText(columns, strips, 6),
-    `      ${planText(plan, least)}`,
-    `      ${explain(yards)}`,
+  return tableText(columns, rows, 6);
+}
+
+/** "3 fat quarters". */
+function sheetsBought({ count }: SheetNeed): string {
+  return `${count.value} ${count.name ?? ''}`.trim();
+}
+
+function sheetLines(sheets: SheetNeed): readonly string[] {
+  const { width, height, plans, proven, bound, used } = sheets;
+  const cut = plans.map(({ times, lengthwise, strips }) => {
+    const head = `      ${times === 1 ? '1 sheet' : `${times} sheets`}, strips across the ${inchesText(lengthwise ? height : width)} side`;
+    return `${head}\n${stripsTable(strips)}`;
+  });
+  const proof = proven ? 'fewer cannot do' : `at least ${bound}`;
+  return [
+    ...cut,
+    `      ${sheetsBought(sheets)} ${sizeText(width, height)}; ${proof}; ${Math.round(100 * used)} % of it is used.`,
   ];
-  return lines.join('\n');
 }
 
 /** "9 strips, 22⅞″ of 40″ cloth; fewer inches cannot do; 84 % of it is used." */

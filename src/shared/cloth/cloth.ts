@@ -95,10 +95,34 @@ export interface FabricNeed {
   /** What it is for, in the trade's words: "blocks", "outer border", "binding". */
   readonly uses: readonly string[];
   readonly plan: CuttingPlan;
-  /** Yards to buy: strips, squaring up, rounded up last. */
+  /** Yards to buy: strips, squaring up, rounded up last; none when all of it comes from sheets. */
   readonly yards: Traced;
+  /** Sheets to buy, when it is bought in sheets: pieces that fit one are cut from them, and `plan` is for the rest. */
+  readonly sheets?: SheetNeed;
   /** True when no plan of strips could be bought with less: the plan's bound comes to the same yards. */
   readonly least: boolean;
+}
+
+/** What is cut from sheets of one fabric. */
+export interface SheetNeed {
+  /** What one is called: "fat quarter". */
+  readonly name: string;
+  readonly width: Inches;
+  readonly height: Inches;
+  readonly count: Traced;
+  /** No way to cut the pieces takes fewer. */
+  readonly bound: number;
+  readonly proven: boolean;
+  /** Sheets cut alike, and their strips: along the sheet's height where `lengthwise`. */
+  readonly plans: readonly SheetCut[];
+  /** Area of the pieces over area of the sheets. */
+  readonly used: number;
+}
+
+export interface SheetCut {
+  readonly times: number;
+  readonly lengthwise: boolean;
+  readonly strips: readonly Strip[];
 }
 
 /** Binding: straight strips joined end to end. */

@@ -31,7 +31,11 @@ export function costOf(cloth: Cloth, pattern: Pattern, bundles = 0): Cost | null
     return { what, amount, cost: price === undefined ? null : times(amount, count(price, 'each')) };
   };
   const lines = [
-    ...cloth.needs.map(({ fabric, yards }) => line({ fabric }, yards, priceOf(fabric))),
+    ...cloth.needs.flatMap(({ fabric, yards, sheets }) => [
+      ...(sheets === undefined ? [] : [line({ fabric }, sheets.count, priceOf(fabric))]),
+      // The price of a fabric bought in sheets is a sheet's; what it needs besides as yards has none.
+      ...(yards.value > 0 ? [line({ fabric }, yards, sheets === undefined ? priceOf(fabric) : undefined)] : []),
+    ]),
     ...(bundles > 0 ? [line('bundle', count(bundles, 'bundles'), pattern.bundle?.price)] : []),
     line('backing', cloth.backing.yards, priceOf(cloth.backing.fabric)),
   ];

@@ -5,6 +5,7 @@ import { outsideBundle } from './bundle/outside.ts';
 import type { Cloth, FabricNeed, PieceLine } from './cloth.ts';
 import { cuttingPlan, type Planner } from './cuttingPlan.ts';
 import { BINDING_KEY } from './letters.ts';
+import { partedFor, sheetNeed } from './sheetNeed.ts';
 import { yardsFor } from './yards.ts';
 
 /**
@@ -33,10 +34,15 @@ export function provenNeeds(cloth: Cloth, pattern: Pattern, planner: Planner): r
 
 function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Pattern, planner?: Planner): FabricNeed {
   const { house } = pattern;
-  const plan = cuttingPlan(fabric, lines, house, planner);
-  const yards = yardsFor(named(plan.length, 'of strips'), house);
-  const least = same(yards.value, yardsFor(given(plan.bound, 'of strips'), house).value);
-  return { fabric, uses: usesOf(lines, pattern), plan, yards, least };
+  const sheet = pattern.fabrics.find(({ id }) => id === fabric)?.sheet;
+  const { inSheets, rest } = partedFor(lines, sheet);
+  const plan = cuttingPlan(fabric, rest, house, planner);
+  // Where all of it comes from sheets there is nothing to square up.
+  const nothing = rest.length === 0 && inSheets.length > 0;
+  const yards = nothing ? given(0, 'from sheets', 'yard') : yardsFor(named(plan.length, 'of strips'), house);
+  const least = nothing || same(yards.value, yardsFor(given(plan.bound, 'of strips'), house).value);
+  const sheets = sheet === undefined || inSheets.length === 0 ? {} : { sheets: sheetNeed(inSheets, sheet) };
+  return { fabric, uses: usesOf(lines, pattern), plan, yards, least, ...sheets };
 }
 
 /** What a fabric is for over several sizes, each use once: blocks first, then borders from the inside out, binding last. */

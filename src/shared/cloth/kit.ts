@@ -33,7 +33,9 @@ export interface KitSheet {
  * @param bundles bundles in one kit
  */
 export function kitSheet(cloth: Cloth, pattern: Pattern, kits: number, bundles = 0): KitSheet {
-  const own = cloth.needs.map(({ fabric, uses, yards }) => kitCloth(fabric, uses, yards, kits, pattern));
+  const own = cloth.needs
+    .filter(({ yards }) => yards.value > 0)
+    .map(({ fabric, uses, yards }) => kitCloth(fabric, uses, yards, kits, pattern));
   const { backing } = cloth;
   const all = [...own, kitCloth(backing.fabric, ['backing'], backing.yards, kits, pattern)];
   const costEach = costOf(cloth, pattern, bundles);
@@ -42,6 +44,9 @@ export function kitSheet(cloth: Cloth, pattern: Pattern, kits: number, bundles =
     cloth: [...all].sort((a, b) => b.each.value - a.each.value),
     bundles: bundles * kits,
     contents: [
+      ...cloth.needs.flatMap(({ fabric, sheets }) =>
+        sheets === undefined ? [] : [sheetWords(fabric, sheets.count, pattern)],
+      ),
       ...(bundles > 0 ? [`${bundles} ${bundles === 1 ? 'bundle' : 'bundles'} of strips`] : []),
       ...all.map(nameOf(pattern)),
     ],
@@ -55,6 +60,11 @@ function kitCloth(fabric: string, uses: readonly string[], each: Traced, kits: n
   const bolt =
     house.squaring === 0 ? cut : plus(cut, named(inYards(given(house.squaring, 'squaring up')), 'squaring up'));
   return { fabric, uses, each, bolt: rounded(bolt, house.yardStep, 'up') };
+}
+
+/** "3 fat quarters of Sand". */
+function sheetWords(fabric: string, many: Traced, { fabrics }: Pattern): string {
+  return `${many.value} ${many.name} of ${fabrics.find(({ id }) => id === fabric)?.name ?? fabric}`;
 }
 
 function nameOf({ fabrics }: Pattern): (cloth: KitCloth) => string {

@@ -35,12 +35,20 @@ export const houseSchema = z.strictObject({
   oversize: oversizeSchema,
 });
 
+/** A cut piece of cloth that a shop sells by itself. */
+export const sheetSchema = z.strictObject({
+  name: wordsSchema.default('fat quarter').describe('What one is called.'),
+  width: inches.max(120).default(18).describe('What of its width may be counted on, inches.'),
+  height: inches.max(120).default(21).describe('The same of its height.'),
+});
+
 export const fabricSchema = z.strictObject({
   id: identifierSchema,
   name: wordsSchema.describe('What the printed pattern calls it.'),
   value: valueSchema,
   colour,
-  price: price.optional().describe('What a yard costs, in whatever money the designer counts in.'),
+  price: price.optional().describe('What a yard, or a sheet, costs, in whatever money the designer counts in.'),
+  sheet: sheetSchema.optional().describe('Set when it is bought in sheets: fat quarters, for example.'),
   scraps: z
     .array(z.strictObject({ name: wordsSchema, colour }))
     .min(2)

@@ -1,3 +1,4 @@
+import type { FabricNeed } from '../cloth/cloth.ts';
 import { usesTogether } from '../cloth/fabricNeeds.ts';
 import { count, given, type TracedSize } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
@@ -69,7 +70,7 @@ export function fabricChart(desk: Desk): Chart {
   const rows = needed.map(({ id, name }): ChartRow => {
     const cells = sizes.map((size): Words => {
       const its = need(size, id);
-      return its === undefined ? ['–'] : [field(its.yards)];
+      return its === undefined ? ['–'] : boughtWords(its);
     });
     return { swatch: id, cells: [[{ strong: name }, ...usesOf(sizes, id)], ...cells] };
   });
@@ -92,6 +93,13 @@ export function fabricChart(desk: Desk): Chart {
     ],
     rows: [...bundleRows(desk), ...rows, backing, batting],
   };
+}
+
+/** "1½ yd", or "3 fat quarters", or both. */
+function boughtWords({ yards, sheets }: FabricNeed): Words {
+  if (sheets === undefined) return [field(yards)];
+  const own: Words = [field(sheets.count), ` ${sheets.count.name ?? sheets.name}`];
+  return yards.value > 0 ? [...own, ' and ', field(yards)] : own;
 }
 
 /** Bundles of strips to buy, and what is in one. */

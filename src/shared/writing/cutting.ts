@@ -6,6 +6,7 @@ import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Chart, ChartRow, Section, Words } from './book.ts';
 import { bundleBlocks } from './bundle.ts';
 import type { Desk } from './desk.ts';
+import { sheetBlocks } from './sheets.ts';
 import { field, sizeWords } from './words.ts';
 
 /** What is cut in every size, then strip by strip how. */
@@ -36,6 +37,7 @@ export function cutting(desk: Desk): Section {
         ],
       },
       { kind: 'chart', chart: stripsChart(desk) },
+      ...sheetBlocks(desk),
       ...bundleBlocks(desk),
     ],
   };

@@ -1,7 +1,7 @@
 import type { Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
 import type { Bundle, Fabric, Pattern } from '../schema.ts';
-import { changed, freeId, named, withFields } from './list.ts';
+import { changed, freeId, lengthWithin, named, withFields } from './list.ts';
 
 function withFabric(pattern: Pattern, id: string, fields: Partial<Fabric>): Pattern {
   const fabrics = changed(
@@ -62,6 +62,19 @@ function asPrice(price: number): number | null {
   return Number.isFinite(price) ? Math.min(100_000, Math.max(0, price)) : null;
 }
 
+/** Whether it is bought in sheets, and in which; null for by the yard. */
+export const setFabricSheet: Edit<{ readonly fabric: string; readonly sheet: NonNullable<Fabric['sheet']> | null }> = {
+  id: 'set-fabric-sheet',
+  name: ({ fabric, sheet }, pattern) =>
+    `Buy ${nameOf(pattern, fabric)} ${sheet === null ? 'by the yard' : 'in sheets'}`,
+  apply: (pattern, { fabric, sheet }) => withOptional(pattern, fabric, 'sheet', sheet === null ? null : asSheet(sheet)),
+};
+
+function asSheet({ name, width, height }: NonNullable<Fabric['sheet']>): NonNullable<Fabric['sheet']> {
+  const side = (value: number, usual: number) => lengthWithin(value, 1, 120) ?? usual;
+  return { name: named(name, 'fat quarter'), width: side(width, 18), height: side(height, 21) };
+}
+
 /** The many fabrics a scrappy one is made up of; fewer than two make it one cloth again. */
 export const setFabricScraps: Edit<{ readonly fabric: string; readonly scraps: NonNullable<Fabric['scraps']> }> = {
   id: 'set-fabric-scraps',
@@ -74,7 +87,7 @@ export const setFabricScraps: Edit<{ readonly fabric: string; readonly scraps: N
 };
 
 /** The fabric with an entry set, or without it when it is null. */
-function withOptional<Name extends 'price' | 'scraps'>(
+function withOptional<Name extends 'price' | 'scraps' | 'sheet'>(
   pattern: Pattern,
   id: string,
   name: Name,
