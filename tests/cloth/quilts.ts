@@ -43,6 +43,8 @@ export function quiltOf(width: number, height: number): Quilt {
     block: { width, height },
     blocks: [block],
     strips: [],
+    patches: [],
+    measures: { A: { width, height } },
     counts: { A: 1 },
     root: block,
     centre: size,

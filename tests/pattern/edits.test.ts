@@ -6,9 +6,13 @@ import * as edits from '../../src/shared/pattern/edits/index.ts';
 import { blockAt } from '../../src/shared/pattern/motif.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import { checkEdit } from '../helpers/checkEdit.ts';
+import { testPattern } from '../helpers/fixtures.ts';
 import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
 
 const demo = demoPattern();
+
+/** Patterns of every kind of setting: an edit must keep each of them sound. */
+const patterns: readonly Pattern[] = [demo, testPattern('panes'), testPattern('causeway')];
 
 const anyNumber = fc.oneof(
   fc.double({ min: -5, max: 300 }),
@@ -16,9 +20,10 @@ const anyNumber = fc.oneof(
 );
 const anyText = fc.oneof(fc.string(), fc.constantFrom('Lap', '  ', 'Größe ½', 'x'.repeat(400)));
 const block = fc.constantFrom('A', 'B', 'Z');
-const fabric = fc.constantFrom('foam', 'deep', 'nowhere');
-const border = fc.constantFrom('rope', 'quay', 'nowhere');
-const size = fc.constantFrom('cot', 'lap', 'bed', 'nowhere');
+const fabric = fc.constantFrom('foam', 'deep', 'sand', 'cream', 'nowhere');
+const border = fc.constantFrom('rope', 'quay', 'frame', 'nowhere');
+const size = fc.constantFrom('cot', 'lap', 'bed', 'throw', 'nowhere');
+const strip = fc.integer({ min: -1, max: 3 });
 const cells = fc.array(fc.record({ column: fc.nat(8), row: fc.nat(8) }), { minLength: 1, maxLength: 5 });
 const by = fc.constantFrom(...ALL_TURNS);
 const value = fc.constantFrom('light' as const, 'medium' as const, 'dark' as const);
@@ -76,6 +81,25 @@ const cases: readonly AnyCase[] = [
   of(edits.turnMotif, fc.record({ cells, by })),
   of(edits.placeInMotif, fc.record({ cells, block })),
   of(edits.resizeMotif, fc.record({ columns: anyNumber, rows: anyNumber })),
+  of(
+    edits.setReflect,
+    fc.record(
+      {
+        reflect: fc.constantFrom('across' as const, 'down' as const, 'both' as const, null),
+        reflected: fc.constantFrom('mirrored' as const, 'falling' as const, 'rising' as const),
+      },
+      { requiredKeys: ['reflect'] },
+    ),
+  ),
+  of(edits.setSewn, fc.record({ sewn: fc.constantFrom('rows' as const, 'columns' as const) })),
+  of(edits.addSashing, fc.record({ fabric, width: anyNumber })),
+  of(edits.removeSashing, fc.constant({})),
+  of(edits.addSashStrip, fc.record({ fabric, width: anyNumber })),
+  of(edits.removeSashStrip, fc.record({ strip })),
+  of(edits.setSashStrip, fc.record({ strip, fabric, width: anyNumber }, { requiredKeys: ['strip'] })),
+  of(edits.setCornerstones, fc.record({ fabric: fc.option(fabric) })),
+  of(edits.setSashingOutside, fc.record({ outside: fc.boolean() })),
+  of(edits.setSashWidthIn, fc.record({ strip, size, width: fc.option(anyNumber) })),
   of(edits.addBorder, fc.record({ name: anyText, fabric, width: anyNumber, first })),
   of(edits.removeBorder, fc.record({ border })),
   of(edits.renameBorder, fc.record({ border, name: anyText })),
@@ -105,10 +129,10 @@ describe('every edit', () => {
     '%s keeps the document sound, whatever it is asked',
     (_, edit, args) => {
       fc.assert(
-        fc.property(args, (asked) => {
-          checkEdit(edit, asked, demo);
+        fc.property(args, fc.constantFrom(...patterns), (asked, pattern) => {
+          checkEdit(edit, asked, pattern);
         }),
-        { numRuns: 60 },
+        { numRuns: 90 },
       );
     },
   );
@@ -125,7 +149,7 @@ describe('turning blocks in the quilt', () => {
 
   test('a block turned in one size is turned in no other', () => {
     const after = edits.turnBlocks.apply(demo, { cells: here, by: quarter, size: 'lap' });
-    const at = blockAt(after.setting);
+    const at = blockAt(after);
     expect(at('lap', 1, 0)?.turn.quarters).toBe(1);
     expect(at('cot', 1, 0)?.turn.quarters).toBe(0);
   });

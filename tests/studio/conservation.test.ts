@@ -27,7 +27,7 @@ function drawnPatches({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
     const block = blocks.find(({ id }) => id === leaf.block);
     for (const { role } of block?.piecing.drawing.patches ?? []) add(drawn, block?.fabricOf[role] ?? '', 1);
   }
-  for (const { fabric } of quilt.strips) add(drawn, fabric, 1);
+  for (const { fabric } of [...quilt.strips, ...quilt.patches]) add(drawn, fabric, 1);
   return drawn;
 }
 
@@ -44,7 +44,7 @@ function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
       add(area, block.fabricOf[patch.role] ?? '', own);
     }
   }
-  for (const { fabric, box } of quilt.strips) add(area, fabric, box.width * box.height);
+  for (const { fabric, box } of [...quilt.strips, ...quilt.patches]) add(area, fabric, box.width * box.height);
   return area;
 }
 

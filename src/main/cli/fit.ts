@@ -66,6 +66,7 @@ function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
     row('Unfinished top', ({ unfinished }) => tracedSizeText(unfinished)),
     row('Blocks', ({ blocks }) => rowsText(blocks.down, blocks.across)),
     row('Block, finished', ({ blocks }) => sizeText(blocks.finished.width, blocks.finished.height)),
+    ...settingRows(sizes),
     ...borderRows(sizes),
     row('Points to match', ({ points }) => points.toLocaleString('en')),
     row('Seams that nest', ({ seams }) => seams.nest.toLocaleString('en')),
@@ -81,6 +82,17 @@ function rowsText(rows: number, across: number): string {
 function tracedSizeText(size: TracedSize): string {
   const { width, height } = plain(size);
   return sizeText(width, height);
+}
+
+function settingRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+  const titles = sizes.flatMap(({ setting }) => setting.map(({ what }) => what));
+  return [...new Set(titles)].map((title) => [
+    `${title}, cut`,
+    sizes.map(({ setting }) => {
+      const own = setting.filter(({ what }) => what === title);
+      return own.map(({ count, cut }) => `${count} of ${tracedSizeText(cut)}`).join(', ') || '–';
+    }),
+  ]);
 }
 
 function borderRows(sizes: readonly SizeFit[]): readonly FactRow[] {

@@ -1,7 +1,7 @@
 import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
-import type { StripLeaf } from '../../shared/quilt/quilt.ts';
+import type { PatchLeaf, StripLeaf } from '../../shared/quilt/quilt.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 
 /** What `fit` tells of one size. */
@@ -16,6 +16,8 @@ export interface SizeFit {
     readonly down: number;
     readonly finished: { readonly width: number; readonly height: number };
   };
+  /** Plain pieces between the blocks: sashing, cornerstones. */
+  readonly setting: readonly SettingCut[];
   readonly borders: readonly BorderCut[];
   /** Points at which seams meet. */
   readonly points: number;
@@ -30,6 +32,14 @@ interface BorderCut {
   readonly strips: BorderPair;
   readonly count: number;
   readonly cut: { readonly width: Traced; readonly length: Traced };
+}
+
+/** Equal plain pieces of the setting. */
+interface SettingCut {
+  readonly what: string;
+  readonly fabric: string;
+  readonly count: number;
+  readonly cut: TracedSize;
 }
 
 /** What `fit` tells of a pattern. */
@@ -69,10 +79,18 @@ function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): 
     finished: quilt.finished,
     unfinished: quilt.unfinished,
     blocks: { across: size.across, down: size.down, finished: quilt.block },
+    setting: settingCuts(quilt.patches),
     borders: pattern.borders.flatMap(({ id, name }) => borderCuts(id, name, quilt.strips)),
     points: worked.points,
     seams: seamsOf(worked, blocks),
   };
+}
+
+function settingCuts(patches: readonly PatchLeaf[]): readonly SettingCut[] {
+  const cuts = new Map<string, SettingCut>();
+  for (const { name, words, fabric, cut } of patches)
+    cuts.set(name, { what: words, fabric, count: (cuts.get(name)?.count ?? 0) + 1, cut });
+  return [...cuts.values()];
 }
 
 function borderCuts(border: string, name: string, strips: readonly StripLeaf[]): readonly BorderCut[] {

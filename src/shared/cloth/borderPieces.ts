@@ -1,9 +1,9 @@
-import { longer, same } from '../measure/inches.ts';
-import { count, named, type Traced, times } from '../measure/traced.ts';
+import { same } from '../measure/inches.ts';
+import { count } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Quilt, StripLeaf } from '../quilt/quilt.ts';
 import type { PieceLine } from './cloth.ts';
-import { widthsFor } from './join.ts';
+import { joining } from './join.ts';
 import { type BorderPair, borderKey, type Letters } from './letters.ts';
 
 /**
@@ -51,11 +51,6 @@ function borderLine(key: string, strips: readonly StripLeaf[], pattern: Pattern,
     spare: 0,
     use: [{ block: null, unit: first.border, words: `${name}, ${pair}`, patches: strips.length, count: strips.length }],
     cutAs: 'long-strip',
-    ...joining(many, first.cutLength, pattern),
+    ...joining(many, first.cutLength, pattern.house),
   };
-}
-
-function joining(many: Traced, length: Traced, pattern: Pattern): { readonly joined?: Traced } {
-  if (!longer(length.value, pattern.house.usableWidth)) return {};
-  return { joined: widthsFor(times(many, named(length, 'long')), pattern.house) };
 }

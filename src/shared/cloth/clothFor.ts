@@ -8,6 +8,7 @@ import { borderLines } from './borderPieces.ts';
 import type { Cloth, PieceLine } from './cloth.ts';
 import { fabricNeeds } from './fabricNeeds.ts';
 import { compareLetters, type FabricOf, type Letters } from './letters.ts';
+import { settingLines } from './settingPieces.ts';
 import { stripSetLines } from './stripSets.ts';
 
 /** One size, ready to be cut. */
@@ -35,10 +36,10 @@ export function clothFor(input: ClothInput): Cloth {
   };
 }
 
-/** Blocks by letter, then borders from the inside out. */
+/** Blocks by letter, then what stands between them, then borders from the inside out. */
 function cutList({ quilt, blocks, fabricOf, pattern, letters }: ClothInput): readonly PieceLine[] {
   const cuts = unitCuts(blocks, fabricOf, letters);
   const inBlocks = [...blockLines(cuts), ...stripSetLines(cuts, pattern.house)];
   inBlocks.sort((a, b) => compareLetters(a.letter, b.letter));
-  return [...inBlocks, ...borderLines(quilt, pattern, letters)];
+  return [...inBlocks, ...settingLines(quilt, pattern, letters), ...borderLines(quilt, pattern, letters)];
 }

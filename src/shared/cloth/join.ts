@@ -1,4 +1,4 @@
-import { toRuler } from '../measure/inches.ts';
+import { longer, toRuler } from '../measure/inches.ts';
 import { count, given, minus, named, over, rounded, type Traced, times } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 
@@ -22,6 +22,12 @@ export function widthsFor(reach: Traced, house: House): Traced {
   // Cloth narrower than its own seams joins to nothing; a finding says so elsewhere, here it only must not run away.
   if (gain.value <= 0) return count(1, 'width');
   return rounded(over(minus(reach, lost), gain), 1, 'up');
+}
+
+/** For strips longer than the cloth is wide: the widths that are joined and cut into them. Nothing for others. */
+export function joining(many: Traced, length: Traced, house: House): { readonly joined?: Traced } {
+  if (!longer(length.value, house.usableWidth)) return {};
+  return { joined: widthsFor(times(many, named(length, 'long')), house) };
 }
 
 /** How wide the last of `widths` joined widths needs to be, on the ruler. */

@@ -1,5 +1,5 @@
 import { sizeText } from '../measure/fraction.ts';
-import type { BlockLeaf, Quilt, QuiltPart, StripLeaf } from '../quilt/quilt.ts';
+import type { Quilt, QuiltLeaf, QuiltPart, StripLeaf } from '../quilt/quilt.ts';
 import type { Side } from '../recipe/schema.ts';
 import { outward } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
@@ -15,7 +15,7 @@ import { gatherCloth } from './quiltCloth.ts';
 export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], border: string): Figure {
   const first = quilt.strips.findIndex((strip) => strip.border === border);
   const strips = quilt.strips.filter((strip) => strip.border === border);
-  const under = [...quilt.blocks, ...quilt.strips.slice(0, Math.max(first, 0))];
+  const under = [...quilt.blocks, ...quilt.patches, ...quilt.strips.slice(0, Math.max(first, 0))];
   const top = boxAround(under.flatMap((leaf) => boxOutline(leaf.box)));
   const gap = Math.max(top.width, top.height) * 0.06;
   const marks = [
@@ -37,12 +37,9 @@ function cutText({ cutWidth, cutLength }: StripLeaf): string {
   return sizeText(cutWidth.value, cutLength.value);
 }
 
-function paleMarks(leaves: readonly (BlockLeaf | StripLeaf)[], blocks: readonly FigureBlock[]): readonly Mark[] {
+function paleMarks(leaves: readonly QuiltLeaf[], blocks: readonly FigureBlock[]): readonly Mark[] {
   const gathering = gatherCloth(blocks);
-  for (const leaf of leaves) {
-    if (leaf.kind === 'block') gathering.addBlock(leaf);
-    else gathering.addStrip(leaf);
-  }
+  for (const leaf of leaves) gathering.add(leaf);
   return areasOf(gathering.cloth, 'pale', 'patch');
 }
 

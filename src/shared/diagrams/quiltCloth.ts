@@ -1,12 +1,11 @@
 import type { Point, Turn } from '../drawing/turn.ts';
-import type { BlockLeaf, StripLeaf } from '../quilt/quilt.ts';
+import type { BlockLeaf, QuiltLeaf } from '../quilt/quilt.ts';
 import { type ByFabric, type FigureBlock, patchesByFabric } from './blockCloth.ts';
 import { boxOutline } from './marks.ts';
 
 /** Gathers the cloth of a whole quilt by fabric. Every block is worked out once for each way it lies, then only moved. */
 export interface Gathering {
-  addBlock(leaf: BlockLeaf, by?: Point): void;
-  addStrip(strip: StripLeaf, by?: Point): void;
+  add(leaf: QuiltLeaf, by?: Point): void;
   readonly cloth: ByFabric;
 }
 
@@ -25,12 +24,13 @@ export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
   };
   return {
     cloth,
-    addBlock(leaf, by = HERE) {
+    add(leaf, by = HERE) {
+      if (leaf.kind !== 'block') {
+        addMoved(cloth, leaf.fabric, [boxOutline(leaf.box)], by.x, by.y);
+        return;
+      }
       for (const [fabric, outlines] of ofBlock(leaf))
         addMoved(cloth, fabric, outlines, leaf.box.x + by.x, leaf.box.y + by.y);
-    },
-    addStrip(strip, by = HERE) {
-      addMoved(cloth, strip.fabric, [boxOutline(strip.box)], by.x, by.y);
     },
   };
 }

@@ -26,12 +26,11 @@ export interface QuiltFigureOptions {
 export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], options: QuiltFigureOptions): Figure {
   const { borders, edges = 'patch', tone = 'full' } = options;
   const gathering = gatherCloth(blocks);
-  for (const leaf of quilt.blocks) gathering.addBlock(leaf);
-  const strips = borders ? quilt.strips : [];
-  for (const strip of strips) gathering.addStrip(strip);
+  const shown = [...quilt.blocks, ...quilt.patches, ...(borders ? quilt.strips : [])];
+  for (const leaf of shown) gathering.add(leaf);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
   const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
-  if (options.lines) marks.push(...[...quilt.blocks, ...strips].map((leaf) => boxLine(leaf.box, 'unit')));
+  if (options.lines) marks.push(...shown.map((leaf) => boxLine(leaf.box, 'unit')));
   if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
   if (options.turns === 'arrows') marks.push(...turnMarks(quilt));
   if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));

@@ -12,7 +12,7 @@ export function quiltLayoutFigure(quilt: Quilt, blocks: readonly FigureBlock[], 
     tone: 'pale',
     ...(name === undefined ? {} : { name }),
   });
-  const outlines = [...quilt.blocks, ...quilt.strips].map((leaf) => boxLine(leaf.box, 'unit'));
+  const outlines = [...quilt.blocks, ...quilt.patches, ...quilt.strips].map((leaf) => boxLine(leaf.box, 'unit'));
   const marks = [...under.marks, ...outlines, ...turnMarks(quilt), ...blockLetters(quilt, true)];
   return { ...under, marks, alt: `${under.alt} Each block has its letter and an arrow to where its top lies.` };
 }

@@ -3,7 +3,7 @@ import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { leavesOf } from '../piecing/tree.ts';
-import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
+import type { PatchLeaf, Quilt, QuiltLeaf, StripLeaf } from '../quilt/quilt.ts';
 import { levelOf } from './level.ts';
 import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
 import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
@@ -15,18 +15,19 @@ export interface FittedQuilt {
 }
 
 /**
- * Sews a whole top from its blocks as they come out and its border strips as they are cut, and says where it does not fit.
+ * Sews a whole top from its blocks as they come out and its strips as they are cut, and says where it does not fit.
  * @param blocks each block as sewn at this size, by letter
  */
 export function fitQuilt(pattern: Pattern, size: Size, quilt: Quilt, blocks: ReadonlyMap<string, Sewn>): FittedQuilt {
-  const up = sewUp<BlockLeaf | StripLeaf>(quilt.root, measureLeaves(blocks, pattern.house.seam));
+  const up = sewUp<QuiltLeaf>(quilt.root, measureLeaves(blocks, pattern.house.seam));
   return { up, findings: findingsOf(up.misfits, pattern, size, quilt) };
 }
 
-function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: BlockLeaf | StripLeaf) => Sewn {
+function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: QuiltLeaf) => Sewn {
   const turned = new Map<string, Sewn>();
   return (leaf) => {
     if (leaf.kind === 'strip') return stripSewn(leaf, seam);
+    if (leaf.kind === 'patch') return patchSewn(leaf, seam);
     const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
     const known = turned.get(key);
     if (known !== undefined) return known;
@@ -46,22 +47,43 @@ function stripSewn(strip: StripLeaf, seam: Inches): Sewn {
   return upright ? plainSewn(width, length, design) : plainSewn(length, width, design);
 }
 
+function patchSewn({ cut, box }: PatchLeaf, seam: Inches): Sewn {
+  const design = { width: box.width, height: box.height };
+  return plainSewn(cut.width.value - 2 * seam, cut.height.value - 2 * seam, design);
+}
+
+/** What a misfit is told of: a border, the sashing, or the rows of blocks. */
+type Subject =
+  | { readonly kind: 'border'; readonly id: string }
+  | { readonly kind: 'sashing' }
+  | { readonly kind: 'rows' };
+
+function subjectOf(leaf: QuiltLeaf | undefined): Subject {
+  if (leaf?.kind === 'strip') return { kind: 'border', id: leaf.border };
+  return leaf?.kind === 'patch' ? { kind: 'sashing' } : { kind: 'rows' };
+}
+
 function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): readonly Finding[] {
-  const strips = new Map(leavesOf<BlockLeaf | StripLeaf>(quilt.root).map((leaf) => [leaf.box, leaf]));
-  const byBorder = new Map<string, Misfit[]>();
+  const leaves = new Map(leavesOf<QuiltLeaf>(quilt.root).map((leaf) => [leaf.box, leaf]));
+  const told = new Map<string, { readonly subject: Subject; readonly misfits: Misfit[] }>();
   for (const misfit of misfits) {
-    const leaf = strips.get(misfit.box);
-    const id = leaf?.kind === 'strip' ? leaf.border : '';
-    byBorder.set(id, [...(byBorder.get(id) ?? []), misfit]);
+    const subject = subjectOf(leaves.get(misfit.box));
+    const key = subject.kind === 'border' ? subject.id : ` ${subject.kind}`;
+    const before = told.get(key);
+    if (before === undefined) told.set(key, { subject, misfits: [misfit] });
+    else before.misfits.push(misfit);
   }
-  return [...byBorder].map(([id, some]) =>
-    id === '' ? rowFinding(some, size) : borderFinding(id, some, pattern, size),
-  );
+  return [...told.values()].map(({ subject, misfits: some }) => {
+    if (subject.kind === 'border') return borderFinding(subject.id, some, pattern, size);
+    return subject.kind === 'sashing' ? sashingFinding(some, size) : rowFinding(some, size);
+  });
 }
 
 function worstOf(misfits: readonly Misfit[]): Misfit {
   return misfits.reduce((worst, misfit) => (Math.abs(misfit.by) > Math.abs(worst.by) ? misfit : worst));
 }
+
+const MEND = 'Choose a block size whose units fall on the ruler’s marks';
 
 function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern, size: Size): Finding {
   const index = pattern.borders.findIndex((border) => border.id === id);
@@ -69,15 +91,20 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   const { by, box } = worstOf(misfits);
   const sides = misfits.length === 1 ? 'on one side' : `on ${misfits.length} sides`;
   const what = `${name} is ${inchesText(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
-  const mend =
-    'Choose a block size whose units fall on the ruler’s marks, or cut the border to the quilt’s own measure.';
-  return {
-    level: levelOf(by),
-    what,
-    where: { path: `borders[${index}]`, size: size.name, on: 'quilt', box },
-    by,
-    mend,
-  };
+  const where = { path: `borders[${index}]`, size: size.name, on: 'quilt', box };
+  return { level: levelOf(by), what, where, by, mend: `${MEND}, or cut the border to the quilt’s own measure.` };
+}
+
+function sashingFinding(misfits: readonly Misfit[], size: Size): Finding {
+  const { by, box, kind } = worstOf(misfits);
+  const amount = inchesText(Math.abs(by));
+  const many = misfits.length === 1 ? 'one seam' : `${misfits.length} seams`;
+  const what =
+    kind === 'length'
+      ? `The sashing is ${amount} ${by > 0 ? 'short' : 'long'} at ${many} in ${size.name}.`
+      : `Sashings miss each other by ${amount} at ${many} in ${size.name}.`;
+  const where = { path: 'setting.sashing', size: size.name, on: 'quilt', box };
+  return { level: levelOf(by), what, where, by, mend: `${MEND}, and a sashing width that does.` };
 }
 
 function rowFinding(misfits: readonly Misfit[], size: Size): Finding {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { identifierSchema, recipeSchema, valueSchema, wordsSchema } from '../recipe/schema.ts';
+import { settingSchema } from './settingSchema.ts';
 
 /** The format number written into every saved pattern. A change that old programs cannot read raises it. */
 export const PATTERN_FORMAT = 1;
@@ -10,10 +11,6 @@ const colour = z
   .string()
   .regex(/^#[0-9a-fA-F]{6}$/, 'write the colour as #rrggbb')
   .describe('Its colour on screen and paper: #rrggbb.');
-
-const tokenRow = z
-  .string()
-  .describe('Block letters, set apart by spaces; “A:90” is turned a quarter clockwise, “A:m” mirrored left to right.');
 
 export const houseSchema = z.strictObject({
   seam: inches.max(1).default(0.25).describe('Seam allowance, inches.'),
@@ -46,19 +43,6 @@ export const blockSchema = z.strictObject({
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
 });
 
-export const placedTurnSchema = z.strictObject({
-  column: z.number().int().min(0).describe('Counted from 0 at the left.'),
-  row: z.number().int().min(0).describe('Counted from 0 at the top.'),
-  block: z.string().describe('Letter and turn, as in the motif.'),
-  size: z.string().optional().describe('The id of the one size it is for; left out, all sizes.'),
-});
-
-export const settingSchema = z.strictObject({
-  kind: z.literal('straight').describe('Blocks in rows and columns.'),
-  motif: z.array(tokenRow).min(1).max(24).describe('A small grid of blocks and turns that repeats across and down.'),
-  single: z.array(placedTurnSchema).max(2000).default([]).describe('Single blocks that differ from the motif.'),
-});
-
 export const borderSchema = z.strictObject({
   id: identifierSchema,
   name: wordsSchema.describe('What the printed pattern calls the border.'),
@@ -77,6 +61,11 @@ export const sizeSchema = z.strictObject({
     .record(identifierSchema, z.number().min(0).max(60))
     .default({})
     .describe('Widths that differ here, inches.'),
+  sashing: z
+    .array(z.number().min(0).max(60).nullable())
+    .max(3)
+    .optional()
+    .describe('Finished widths of the sashing’s strips, inches; null where a strip is as usual, 0 to leave it out.'),
 });
 
 export const wordsOfPatternSchema = z.strictObject({
@@ -136,9 +125,9 @@ export type PatternFile = z.infer<typeof patternSchema>;
 export type PatternInput = z.input<typeof patternSchema>;
 /** A pattern with every recipe it needs carried inside: what the studio opens and the store keeps. */
 export type Pattern = Omit<PatternFile, 'recipes'> & { readonly recipes: readonly z.infer<typeof recipeSchema>[] };
+export type { Sashing, Setting } from './settingSchema.ts';
 export type House = z.infer<typeof houseSchema>;
 export type Fabric = z.infer<typeof fabricSchema>;
 export type BlockChoice = z.infer<typeof blockSchema>;
-export type Setting = z.infer<typeof settingSchema>;
 export type Border = z.infer<typeof borderSchema>;
 export type Size = z.infer<typeof sizeSchema>;

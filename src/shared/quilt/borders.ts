@@ -1,10 +1,11 @@
 import type { Box } from '../drawing/turn.ts';
 import { same } from '../measure/inches.ts';
-import { count, given, named, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
+import { count, given, named, plus, type Traced, type TracedSize, times } from '../measure/traced.ts';
 import type { Border, House, Size } from '../pattern/schema.ts';
 import type { Log } from '../piecing/piecing.ts';
 import type { Side } from '../recipe/schema.ts';
-import type { BlockLeaf, StripLeaf } from './quilt.ts';
+import { cutTo } from './cut.ts';
+import type { QuiltLeaf, StripLeaf } from './quilt.ts';
 
 /** A quilt top while its borders are being sewn on. */
 export interface Growing {
@@ -30,15 +31,14 @@ export function buttBorder(
   border: Border,
   width: number,
   house: House,
-): { readonly logs: readonly Log<BlockLeaf | StripLeaf>[]; readonly top: Growing } {
+): { readonly logs: readonly Log<QuiltLeaf>[]; readonly top: Growing } {
   const finished = given(width, `${border.name.toLowerCase()} finished`);
-  const seams = named(times(TWO, given(house.seam, 'seam')), 'for two seams');
-  const cutWidth = rounded(plus(finished, seams), house.step, 'near');
-  const logs: Log<BlockLeaf | StripLeaf>[] = [];
+  const cutWidth = cutTo(finished, house);
+  const logs: Log<QuiltLeaf>[] = [];
   let now = top;
   for (const side of border.first === 'sides' ? SIDES_FIRST : ENDS_FIRST) {
     const along = side === 'left' || side === 'right' ? now.size.height : now.size.width;
-    const cutLength = rounded(plus(along, seams), house.step, 'near');
+    const cutLength = cutTo(along, house);
     const box = stripBox(now.box, side, width);
     const part: StripLeaf = { kind: 'strip', border: border.id, fabric: border.fabric, side, box, cutWidth, cutLength };
     logs.push({ side, part });

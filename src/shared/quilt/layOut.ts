@@ -1,80 +1,53 @@
-import { turnSize } from '../drawing/turn.ts';
-import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { count, given, named, plus, type TracedSize, times } from '../measure/traced.ts';
-import { blockAt } from '../pattern/motif.ts';
+import { accept, type Maybe } from '../measure/finding.ts';
+import { readMotif } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
-import { mapTree } from '../piecing/tree.ts';
-import type { Token } from '../recipe/token.ts';
 import { borderWidth, buttBorder, type Growing, leftOut } from './borders.ts';
-import type { BlockLeaf, Quilt, QuiltPart, StripLeaf } from './quilt.ts';
+import { twoSeams } from './cut.ts';
+import { gather, movedTo } from './gather.ts';
+import { placeBlocks } from './placeBlocks.ts';
+import type { Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
+import { type Centre, straightCentre } from './straight.ts';
 
 /** The most blocks one size may have. */
 export const MOST_BLOCKS = 2500;
 
 /**
- * One size of a pattern, laid out in finished inches: rows of blocks, then border by border.
+ * One size of a pattern, laid out in finished inches: the blocks as they are set, then border by border.
  * @param pieced the piecing of each block, by letter
  * @param path where the size stands in the document
  * @returns the quilt, or why this size cannot be laid out
  */
 export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>, path: string): Maybe<Quilt> {
   const total = size.across * size.down;
-  if (total > MOST_BLOCKS) {
-    const what = `${size.name} would have ${total.toLocaleString('en')} blocks; the most is ${MOST_BLOCKS.toLocaleString('en')}.`;
-    return { ok: false, findings: [stops(what, path, size, 'Use fewer, larger blocks.')] };
-  }
-  const first = pieced.values().next().value;
-  if (first === undefined) return { ok: false, findings: [] };
-  const block = { width: size.block, height: (size.block * first.drawing.height) / first.drawing.width };
-  const rows = placeBlocks(pattern, size, pieced, block);
-  if (!rows.ok) return rows;
-  return accept(assemble(pattern, size, block, rows.value));
+  if (total > MOST_BLOCKS) return tooMany(total, size, path);
+  const block = blockSize(pattern, size, pieced);
+  if (block === null) return { ok: false, findings: [] };
+  const placed = placeBlocks(pattern, size, pieced, block);
+  if (!placed.ok) return placed;
+  const centre = straightCentre(pattern.setting, size, block, placed.value, pattern.house);
+  return accept(bordered(pattern, size, block, centre));
 }
 
-function stops(what: string, path: string, size: Size, mend: string): Finding {
-  return { level: 'stops', what, where: { path, size: size.name, on: 'quilt' }, mend };
+function tooMany(total: number, size: Size, path: string): Maybe<never> {
+  const what = `${size.name} would have ${total.toLocaleString('en')} blocks; the most is ${MOST_BLOCKS.toLocaleString('en')}.`;
+  const where = { path, size: size.name, on: 'quilt' };
+  return { ok: false, findings: [{ level: 'stops', what, where, mend: 'Use fewer, larger blocks.' }] };
 }
 
-type BlockSize = Quilt['block'];
-
-function placeBlocks(
-  pattern: Pattern,
-  size: Size,
-  pieced: ReadonlyMap<string, Piecing>,
-  block: BlockSize,
-): Maybe<BlockLeaf[][]> {
-  const at = blockAt(pattern.setting);
-  const findings = new Map<string, Finding>();
-  const rows = Array.from({ length: size.down }, (_, row) =>
-    Array.from({ length: size.across }, (_, column): BlockLeaf | null => {
-      const token = at(size.id, column, row);
-      const piecing = token === null ? undefined : pieced.get(token.name);
-      if (token === null || piecing === undefined) return null;
-      const wrong = shapeFinding(token, piecing, block, size);
-      if (wrong !== null) findings.set(wrong.what, wrong);
-      const box = { x: column * block.width, y: row * block.height, ...block };
-      return { kind: 'block', block: token.name, turn: token.turn, column, row, box };
-    }),
-  );
-  if (findings.size > 0) return { ok: false, findings: [...findings.values()] };
-  // A missing block is the document's fault and told once there, not once a size.
-  return rows.some((row) => row.includes(null)) ? { ok: false, findings: [] } : accept(rows as BlockLeaf[][]);
+/** The finished block of a size: as wide as the size says, and of the shape of the motif's first block. */
+function blockSize(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>): Measure | null {
+  const first = readMotif(pattern.setting)[0]?.[0];
+  const letter = first === undefined || typeof first === 'string' ? undefined : first.name;
+  const piecing = (letter === undefined ? undefined : pieced.get(letter)) ?? pieced.values().next().value;
+  if (piecing === undefined) return null;
+  const { width, height } = piecing.drawing;
+  return { width: size.block, height: (size.block * height) / width };
 }
 
-/** Every block, turned as it is, must fill the same cell. */
-function shapeFinding(token: Token, piecing: Piecing, block: BlockSize, size: Size): Finding | null {
-  const { width, height } = turnSize(piecing.drawing.width, piecing.drawing.height, token.turn);
-  if (Math.abs(width * block.height - height * block.width) < 1e-6 * width * block.height) return null;
-  const what = `Block ${token.name}, turned this way, is ${width} by ${height} on its grid and does not fill its place.`;
-  return stops(what, 'setting.motif', size, 'Turn it by a half, or use blocks of one shape.');
-}
-
-function assemble(pattern: Pattern, size: Size, block: BlockSize, rows: readonly BlockLeaf[][]): Quilt {
-  const centre = centreSize(size, block);
-  const box = { x: 0, y: 0, width: size.across * block.width, height: size.down * block.height };
-  let top: Growing = { box, size: centre };
-  const logs: Log<BlockLeaf | StripLeaf>[] = [];
+function bordered(pattern: Pattern, size: Size, block: Measure, centre: Centre): Quilt {
+  let top: Growing = { box: centre.box, size: centre.size };
+  const logs: Log<QuiltLeaf>[] = [];
   for (const border of pattern.borders) {
     const width = borderWidth(border, size);
     if (leftOut(width)) continue;
@@ -82,58 +55,7 @@ function assemble(pattern: Pattern, size: Size, block: BlockSize, rows: readonly
     logs.push(...sewn.logs);
     top = sewn.top;
   }
-  const core = rowsOf(rows, box);
-  const root: QuiltPart = logs.length === 0 ? core : { kind: 'rounds', core, logs, box: top.box };
-  return quiltFrom(size, block, moved(root, -top.box.x, -top.box.y), centre, top.size, pattern.house.seam);
-}
-
-function rowsOf(rows: readonly BlockLeaf[][], box: QuiltPart['box']): QuiltPart {
-  const parts = rows.map((row): QuiltPart => {
-    const [only] = row;
-    if (row.length === 1 && only !== undefined) return only;
-    const height = row[0]?.box.height ?? 0;
-    return { kind: 'row', along: 'across', parts: row, box: { ...box, y: row[0]?.box.y ?? 0, height } };
-  });
-  const [only] = parts;
-  return parts.length === 1 && only !== undefined ? only : { kind: 'row', along: 'down', parts, box };
-}
-
-/** Moves everything so that the quilt's top left corner is at 0, 0. */
-function moved(root: QuiltPart, x: number, y: number): QuiltPart {
-  const box = (b: QuiltPart['box']) => ({ ...b, x: b.x + x, y: b.y + y });
-  return mapTree<BlockLeaf | StripLeaf, BlockLeaf | StripLeaf>(root, (leaf) => ({ ...leaf, box: box(leaf.box) }), box);
-}
-
-function centreSize(size: Size, block: BlockSize): TracedSize {
-  return {
-    width: named(times(count(size.across, 'blocks across'), given(block.width, 'finished')), 'of blocks'),
-    height: named(times(count(size.down, 'blocks down'), given(block.height, 'finished')), 'of blocks'),
-  };
-}
-
-function quiltFrom(
-  size: Size,
-  block: BlockSize,
-  root: QuiltPart,
-  centre: TracedSize,
-  top: TracedSize,
-  seam: number,
-): Quilt {
-  const blocks: BlockLeaf[] = [];
-  const strips: StripLeaf[] = [];
-  mapTree<BlockLeaf | StripLeaf, BlockLeaf | StripLeaf>(
-    root,
-    (leaf) => {
-      if (leaf.kind === 'block') blocks.push(leaf);
-      else strips.push(leaf);
-      return leaf;
-    },
-    (box) => box,
-  );
-  const counts: Record<string, number> = {};
-  for (const { block: letter } of blocks) counts[letter] = (counts[letter] ?? 0) + 1;
-  const finished = { width: named(top.width, 'finished'), height: named(top.height, 'finished') };
-  const seams = named(times(count(2, ''), given(seam, 'seam')), 'for two seams');
-  const unfinished = { width: plus(finished.width, seams), height: plus(finished.height, seams) };
-  return { size: size.id, block, blocks, strips, counts, root, centre, finished, unfinished };
+  const root: QuiltPart = logs.length === 0 ? centre.part : { kind: 'rounds', core: centre.part, logs, box: top.box };
+  const whole = { root: movedTo(root, -top.box.x, -top.box.y), centre: centre.size, size: top.size };
+  return gather(size, block, whole, twoSeams(pattern.house));
 }

@@ -30,24 +30,66 @@ export interface StripLeaf {
   readonly cutLength: Traced;
 }
 
-export type QuiltPart = Part<BlockLeaf | StripLeaf>;
+/** What a plain piece of the setting is. */
+export type PatchUse = 'sashing' | 'cornerstone';
 
-/** One size of the pattern, laid out: rows of blocks, then border by border. */
+/** A plain square or rectangle of the setting: a strip of sashing, the square where two sashings cross. */
+export interface PatchLeaf {
+  readonly kind: 'patch';
+  readonly use: PatchUse;
+  /** Equal for all that are cut alike in this size: what a letter is given to. */
+  readonly name: string;
+  /** What it is on the cutting chart: "Sashing between columns". */
+  readonly words: string;
+  readonly fabric: string;
+  /** Finished inches. */
+  readonly box: Box;
+  /** As it is cut and lies: width across, height down. */
+  readonly cut: TracedSize;
+  /** Only for a strip of sashing. */
+  readonly sash?: Sash;
+}
+
+/** Which sashing a strip belongs to and its place in it. */
+export interface Sash {
+  /** Between two columns it runs down, between two rows across. */
+  readonly run: 'down' | 'across';
+  /** Whether it ends with a block or runs through the whole setting. */
+  readonly reach: 'block' | 'whole';
+  /** Its place among the strips that lie side by side, from the left or the top. */
+  readonly strip: number;
+}
+
+/** Everything that is sewn into the top as one thing. */
+export type QuiltLeaf = BlockLeaf | StripLeaf | PatchLeaf;
+
+export type QuiltPart = Part<QuiltLeaf>;
+
+/** One size of the pattern, laid out: the blocks as they are set, then border by border. */
 export interface Quilt {
   /** The size's id. */
   readonly size: string;
-  /** Finished block, inches. */
-  readonly block: { readonly width: Inches; readonly height: Inches };
+  /** Finished block of the setting, inches. */
+  readonly block: Measure;
+  /** Every finished block by its letter, inches. */
+  readonly measures: Readonly<Record<string, Measure>>;
   readonly blocks: readonly BlockLeaf[];
   readonly strips: readonly StripLeaf[];
+  readonly patches: readonly PatchLeaf[];
   /** How many blocks of each letter. */
   readonly counts: Readonly<Record<string, number>>;
   /** How it is sewn together: the same tree as a block's, with blocks and strips for leaves. */
   readonly root: QuiltPart;
-  /** Blocks only, finished. */
+  /** What the setting makes, before borders; finished. */
   readonly centre: TracedSize;
   /** The whole quilt, finished. */
   readonly finished: TracedSize;
   /** The top before binding: finished and a seam on each side. */
   readonly unfinished: TracedSize;
+}
+
+/** Width and height, finished inches. */
+export interface Measure {
+  readonly width: Inches;
+  readonly height: Inches;
 }

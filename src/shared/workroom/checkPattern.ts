@@ -1,6 +1,7 @@
 import type { Finding } from '../measure/finding.ts';
 import { readMotif } from '../pattern/motif.ts';
 import type { Pattern } from '../pattern/schema.ts';
+import { settingFabrics } from '../pattern/settingFabrics.ts';
 import { readToken } from '../recipe/token.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
@@ -96,6 +97,7 @@ function fabrics(pattern: Pattern): readonly Finding[] {
   const known = new Set(pattern.fabrics.map(({ id }) => id));
   const asked = [
     ...pattern.borders.map(({ fabric, name }, i) => ({ fabric, name, path: `borders[${i}].fabric` })),
+    ...settingFabrics(pattern.setting),
     { fabric: pattern.binding.fabric, name: 'the binding', path: 'binding.fabric' },
     { fabric: pattern.backing.fabric, name: 'the backing', path: 'backing.fabric' },
   ];

@@ -14,7 +14,8 @@ import type { WorkedBlock } from './workedOut.ts';
 export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): SizedBlock {
   const { drawing, root, units } = block.piecing;
   const { house } = pattern;
-  const grid: Inches = quilt.block.width / drawing.width;
+  const measure = quilt.measures[block.id] ?? quilt.block;
+  const grid: Inches = measure.width / drawing.width;
   const times = quilt.counts[block.id] ?? 0;
   const scale: Scale = { grid, seam: house.seam, step: house.step, roleValue: valuesOf(block, pattern) };
   const choice = pattern.blocks.find(({ id }) => id === block.id);
@@ -26,8 +27,8 @@ export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): S
     count: times,
     units: units.map((unit) => sizeUnit(unit, scale, methodOf(unit, choice, pattern), inOne.get(unit.key) ?? 0, times)),
     unfinished: {
-      width: unfinished(quilt.block.width, house.seam),
-      height: unfinished(quilt.block.height, house.seam),
+      width: unfinished(measure.width, house.seam),
+      height: unfinished(measure.height, house.seam),
     },
   };
 }

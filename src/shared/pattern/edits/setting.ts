@@ -3,7 +3,7 @@ import { type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
 import { blockAt, motifAt, readMotif } from '../motif.ts';
 import type { Pattern, Setting } from '../schema.ts';
-import { whole, withFields } from './list.ts';
+import { whole, withFields, without } from './list.ts';
 
 /** A place in the quilt or in the motif. */
 export interface Cell {
@@ -28,11 +28,11 @@ function withSetting(pattern: Pattern, fields: Partial<Setting>): Pattern {
 /** Sets what stands at some places of one size, or of all; a place that equals the motif again needs no entry. */
 function placed(pattern: Pattern, cells: Cells, size: string | null, change: (was: Token) => Token): Pattern {
   const { setting } = pattern;
-  const at = blockAt(setting);
+  const at = blockAt(pattern);
   const isHere = (one: Setting['single'][number]) =>
     (one.size ?? null) === size && cells.some(({ column, row }) => one.column === column && one.row === row);
   const rest = setting.single.filter((one) => !isHere(one));
-  const below = blockAt({ ...setting, single: rest });
+  const below = blockAt({ ...pattern, setting: { ...setting, single: rest } });
   const entries = cells.flatMap(({ column, row }) => {
     const was = at(size ?? '', column, row);
     if (was === null) return [];
@@ -79,6 +79,29 @@ export const returnToMotif: Edit<{ readonly cells: Cells; readonly size: string 
       (size === null || one.size === size) && cells.some(({ column, row }) => one.column === column && one.row === row);
     const single = pattern.setting.single.filter((one) => !goes(one));
     return single.length === pattern.setting.single.length ? pattern : withSetting(pattern, { single });
+  },
+};
+
+export const setReflect: Edit<{
+  readonly reflect: NonNullable<Setting['reflect']> | null;
+  readonly reflected?: NonNullable<Setting['reflected']>;
+}> = {
+  id: 'set-reflect',
+  name: ({ reflect }) => (reflect === null ? 'Start the motif in the corner' : 'Reflect the motif about the middle'),
+  apply: (pattern, { reflect, reflected = 'mirrored' }) => {
+    const as = reflect === null || reflected === 'mirrored' ? without(pattern.setting, 'reflected') : pattern.setting;
+    const setting = reflect === null ? without(as, 'reflect') : withFields(as, { reflect });
+    if (reflect === null || reflected === 'mirrored') return withFields(pattern, { setting });
+    return withFields(pattern, { setting: withFields(setting, { reflected }) });
+  },
+};
+
+export const setSewn: Edit<{ readonly sewn: 'rows' | 'columns' }> = {
+  id: 'set-sewn',
+  name: ({ sewn }) => `Sew the blocks into ${sewn}`,
+  apply: (pattern, { sewn }) => {
+    const setting = sewn === 'rows' ? without(pattern.setting, 'sewn') : withFields(pattern.setting, { sewn });
+    return withFields(pattern, { setting });
   },
 };
 

@@ -1,0 +1,32 @@
+import type { Setting } from './schema.ts';
+
+/** A fabric that a setting asks for: its id, what it is for and where the document says so. */
+export interface FabricAsked {
+  readonly fabric: string;
+  readonly name: string;
+  readonly path: string;
+}
+
+/** Every fabric a setting names. */
+export function settingFabrics({ sashing }: Setting): readonly FabricAsked[] {
+  if (sashing === undefined) return [];
+  const at = 'setting.sashing';
+  const strips = sashing.strips.map(({ fabric }, i) => ({
+    fabric,
+    name: 'the sashing',
+    path: `${at}.strips[${i}].fabric`,
+  }));
+  const { cornerstones } = sashing;
+  if (cornerstones === undefined) return strips;
+  return [...strips, { fabric: cornerstones, name: 'the cornerstones', path: `${at}.cornerstones` }];
+}
+
+/** The setting with another fabric for every fabric it names. */
+export function withSettingFabrics(setting: Setting, other: (fabric: string) => string): Setting {
+  const { sashing } = setting;
+  if (sashing === undefined) return setting;
+  const strips = sashing.strips.map((strip) => ({ ...strip, fabric: other(strip.fabric) }));
+  const { cornerstones } = sashing;
+  const corners = cornerstones === undefined ? {} : { cornerstones: other(cornerstones) };
+  return { ...setting, sashing: { ...sashing, strips, ...corners } };
+}

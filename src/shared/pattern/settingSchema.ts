@@ -1,0 +1,61 @@
+import { z } from 'zod';
+import { identifierSchema } from '../recipe/schema.ts';
+
+const inches = z.number().positive().max(400);
+
+const tokenRow = z
+  .string()
+  .describe('Block letters, set apart by spaces; “A:90” is turned a quarter clockwise, “A:m” mirrored left to right.');
+
+const placedTurnSchema = z.strictObject({
+  column: z.number().int().min(0).describe('Counted from 0 at the left.'),
+  row: z.number().int().min(0).describe('Counted from 0 at the top.'),
+  block: z.string().describe('Letter and turn, as in the motif.'),
+  size: z.string().optional().describe('The id of the one size it is for; left out, all sizes.'),
+});
+
+export const sashingSchema = z
+  .strictObject({
+    strips: z
+      .array(z.strictObject({ fabric: identifierSchema, width: inches.describe('Finished width, inches.') }))
+      .min(1)
+      .max(3)
+      .describe('One to three strips that lie side by side in every sashing, from the left or the top.'),
+    cornerstones: identifierSchema
+      .optional()
+      .describe('The fabric of the squares where sashings cross; left out, sashings run through.'),
+    outside: z.boolean().optional().describe('Also round the outside of the blocks.'),
+  })
+  .describe('Strips between the blocks.');
+
+/** What every setting has: the blocks, by a motif that repeats. */
+const laidShape = {
+  motif: z.array(tokenRow).min(1).max(24).describe('A small grid of blocks and turns that repeats across and down.'),
+  single: z.array(placedTurnSchema).max(2000).default([]).describe('Single blocks that differ from the motif.'),
+  reflect: z
+    .enum(['across', 'down', 'both'])
+    .optional()
+    .describe(
+      'The motif starts in the middle of the quilt and is reflected: to the left, to the top, or both; left out, it ' +
+        'starts in the top left corner and is not.',
+    ),
+  reflected: z
+    .enum(['mirrored', 'falling', 'rising'])
+    .optional()
+    .describe(
+      'What a reflected block is: “mirrored” (the usual), or only turned, for blocks that are alike on both sides of ' +
+        'their diagonal, “falling” from the top left or “rising” from the bottom left, such as log cabins.',
+    ),
+};
+
+const straightSchema = z.strictObject({
+  kind: z.literal('straight').describe('Blocks in rows and columns.'),
+  ...laidShape,
+  sashing: sashingSchema.optional(),
+  sewn: z.enum(['rows', 'columns']).optional().describe('Whether blocks are sewn into rows (the usual) or columns.'),
+});
+
+export const settingSchema = straightSchema;
+
+export type Setting = z.infer<typeof settingSchema>;
+export type Sashing = z.infer<typeof sashingSchema>;

@@ -1,0 +1,45 @@
+import { named, plus, type TracedSize } from '../measure/traced.ts';
+import type { Size } from '../pattern/schema.ts';
+import { leavesOf, mapTree } from '../piecing/tree.ts';
+import type { twoSeams } from './cut.ts';
+import type { BlockLeaf, Measure, PatchLeaf, Quilt, QuiltLeaf, QuiltPart, StripLeaf } from './quilt.ts';
+
+/** A top sewn together, before it is told what is in it. */
+export interface Top {
+  readonly root: QuiltPart;
+  readonly centre: TracedSize;
+  readonly size: TracedSize;
+}
+
+/** The quilt of a top: everything in it by kind, counted, and its measures. */
+export function gather(
+  size: Size,
+  block: Measure,
+  { root, centre, size: whole }: Top,
+  seams: ReturnType<typeof twoSeams>,
+): Quilt {
+  const blocks: BlockLeaf[] = [];
+  const strips: StripLeaf[] = [];
+  const patches: PatchLeaf[] = [];
+  for (const leaf of leavesOf<QuiltLeaf>(root)) {
+    if (leaf.kind === 'block') blocks.push(leaf);
+    else if (leaf.kind === 'strip') strips.push(leaf);
+    else patches.push(leaf);
+  }
+  const counts: Record<string, number> = {};
+  const measures: Record<string, Measure> = {};
+  for (const { block: letter } of blocks) {
+    counts[letter] = (counts[letter] ?? 0) + 1;
+    measures[letter] = block;
+  }
+  const finished = { width: named(whole.width, 'finished'), height: named(whole.height, 'finished') };
+  const unfinished = { width: plus(finished.width, seams), height: plus(finished.height, seams) };
+  return { size: size.id, block, measures, blocks, strips, patches, counts, root, centre, finished, unfinished };
+}
+
+/** Everything moved so that the quilt's top left corner is at 0, 0. */
+export function movedTo(root: QuiltPart, x: number, y: number): QuiltPart {
+  if (x === 0 && y === 0) return root;
+  const box = (b: QuiltPart['box']) => ({ ...b, x: b.x + x, y: b.y + y });
+  return mapTree<QuiltLeaf, QuiltLeaf>(root, (leaf) => ({ ...leaf, box: box(leaf.box) }), box);
+}
