@@ -106,6 +106,21 @@ const cases: readonly AnyCase[] = [
   of(edits.setBorderWidth, fc.record({ border, width: anyNumber })),
   of(edits.setBorderWidthIn, fc.record({ border, size, width: fc.option(anyNumber) })),
   of(edits.setBorderFirst, fc.record({ border, first })),
+  of(
+    edits.setBorderCorners,
+    fc.record(
+      {
+        border,
+        corners: fc.constantFrom('butted' as const, 'cornerstones' as const, 'mitred' as const),
+        cornerstones: fabric,
+      },
+      { requiredKeys: ['border', 'corners'] },
+    ),
+  ),
+  of(
+    edits.setBorderCut,
+    fc.record({ border, way: fc.constantFrom('straight' as const, 'diagonal' as const, 'lengthwise' as const) }),
+  ),
   of(edits.setBorderFabric, fc.record({ border, fabric })),
   of(edits.moveBorder, fc.record({ border, to: fc.integer({ min: -3, max: 9 }) })),
   of(edits.addSize, fc.record({ name: anyText, across: anyNumber, down: anyNumber, block: anyNumber })),

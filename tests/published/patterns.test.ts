@@ -219,6 +219,17 @@ describe('published quilts through a whole pattern', () => {
     expect([quilt.unfinished.width.value, quilt.unfinished.height.value]).toEqual([35.5, 25.5]);
   });
 
+  // Quilting handbook, p. 150: quilt measure + 2 × border width + 4; a 3-inch border adds 10.
+  test('mitred borders', () => {
+    const borders = [
+      { id: 'frame', name: 'Frame', fabric: 'wrack', width: 3, first: 'sides', corners: 'mitred' } as const,
+    ];
+    const { quilt, findings } = sizeOf(workOut(plainQuilt(29, 19, { borders })), 'only');
+    expect(quilt.strips.map(({ cutLength }) => cutLength.value)).toEqual([29.5, 29.5, 39.5, 39.5]);
+    expect([quilt.unfinished.width.value, quilt.unfinished.height.value]).toEqual([35.5, 25.5]);
+    expect(findings).toEqual([]);
+  });
+
   // American Patchwork & Quilting, patterns: binding strips 2½×42 follow from (perimeter + 10) ÷ 40, up.
   test.each([
     { width: 21.5, height: 21.5, beyond: 4, batting: [30, 30], backing: 7 / 8, binding: 3 },

@@ -1,3 +1,4 @@
+import { type BorderWay, borderWays } from '../../shared/cloth/borderWays.ts';
 import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
@@ -19,6 +20,7 @@ export interface SizeFit {
   /** Plain pieces between the blocks: sashing, cornerstones. */
   readonly setting: readonly SettingCut[];
   readonly borders: readonly BorderCut[];
+  readonly borderCloth: readonly BorderCloth[];
   /** Points at which seams meet. */
   readonly points: number;
   /** Of the points, those where the seams' allowances lie to opposite sides, and to the same side. */
@@ -32,6 +34,14 @@ interface BorderCut {
   readonly strips: BorderPair;
   readonly count: number;
   readonly cut: { readonly width: Traced; readonly length: Traced };
+  /** Length of the diagonal seams, where corners are mitred. */
+  readonly mitre?: Traced;
+}
+
+/** The cloth a border takes, cut in one way or another. */
+interface BorderCloth {
+  readonly border: string;
+  readonly ways: readonly BorderWay[];
 }
 
 /** Equal plain pieces of the setting. */
@@ -81,6 +91,7 @@ function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): 
     blocks: { across: size.across, down: size.down, finished: quilt.block },
     setting: settingCuts(quilt.patches),
     borders: pattern.borders.flatMap(({ id, name }) => borderCuts(id, name, quilt.strips)),
+    borderCloth: pattern.borders.map((border) => ({ border: border.id, ways: borderWays(quilt, border, pattern) })),
     points: worked.points,
     seams: seamsOf(worked, blocks),
   };
@@ -99,7 +110,9 @@ function borderCuts(border: string, name: string, strips: readonly StripLeaf[]):
     const pair = strip.side === 'left' || strip.side === 'right' ? 'sides' : 'ends';
     const key = `${borderKey(border, pair)} ${strip.cutLength.value}`;
     const count = (cuts.get(key)?.count ?? 0) + 1;
-    cuts.set(key, { border, name, strips: pair, count, cut: { width: strip.cutWidth, length: strip.cutLength } });
+    const cut = { width: strip.cutWidth, length: strip.cutLength };
+    const mitre = strip.mitre === undefined ? {} : { mitre: strip.mitre };
+    cuts.set(key, { border, name, strips: pair, count, cut, ...mitre });
   }
   return [...cuts.values()];
 }

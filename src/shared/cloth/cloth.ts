@@ -27,6 +27,10 @@ export interface PieceLine {
    * into all `count` pieces.
    */
   readonly joined?: Traced;
+  /** With `joined`, when the strips are joined on the diagonal: what each join takes up. */
+  readonly lostInJoin?: Traced;
+  /** Cut along the cloth, in one piece however long. */
+  readonly lengthwise?: true;
 }
 
 /** How the strip sets of one line are crosscut. */

@@ -42,7 +42,7 @@ export function fabricFor(fabricOf: FabricOf, block: string, role: string): stri
 
 /**
  * Gives a letter to every cut of every unit of every block in order, then to what stands between the blocks, then to each
- * border's sides and ends from the inside out, then to the binding. Pieces of blocks share a letter only if they are of one
+ * border's sides, ends and corners from the inside out, then to the binding. Pieces of blocks share a letter only if they are of one
  * fabric, cut the same way, and equal in every size, and so do pieces of the setting; borders and binding have letters of
  * their own.
  * @param sizes every size of the pattern
@@ -59,6 +59,7 @@ export function assignLetters(pattern: Pattern, sizes: readonly LetteredSize[], 
   for (const border of pattern.borders) {
     const pairs: readonly BorderPair[] = border.first === 'sides' ? ['sides', 'ends'] : ['ends', 'sides'];
     for (const pair of pairs) letters[borderKey(border.id, pair)] = letterAt(next++);
+    for (const key of patchSignatures(sizes, border.id).keys()) letters[key] = letterAt(next++);
   }
   letters[BINDING_KEY] = letterAt(next);
   return letters;
@@ -81,11 +82,12 @@ function signatures(pattern: Pattern, sizes: readonly LetteredSize[], fabricOf: 
   return found;
 }
 
-/** What each plain piece of the setting is in every size. */
-function patchSignatures(sizes: readonly LetteredSize[]): ReadonlyMap<string, string> {
+/** What each plain piece of the setting, or of one border, is in every size. */
+function patchSignatures(sizes: readonly LetteredSize[], border?: string): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
   sizes.forEach(({ quilt }, size) => {
-    const own = new Map(quilt.patches.map((patch) => [patchKey(patch), patch]));
+    const patches = quilt.patches.filter((patch) => patch.border === border);
+    const own = new Map(patches.map((patch) => [patchKey(patch), patch]));
     for (const [key, { fabric, cut }] of own) {
       const sides = [cut.width.value, cut.height.value].sort((a, b) => b - a).join(' by ');
       found.set(key, `${found.get(key) ?? `setting ${fabric}`} | ${size}: ${sides}`);

@@ -1,30 +1,43 @@
 import { longer, same } from '../measure/inches.ts';
 import { count } from '../measure/traced.ts';
-import type { Pattern } from '../pattern/schema.ts';
+import type { House, Pattern } from '../pattern/schema.ts';
 import type { PatchLeaf, PatchUse, Quilt } from '../quilt/quilt.ts';
 import type { PieceLine, PieceUse } from './cloth.ts';
 import { joining } from './join.ts';
 import { type Letters, patchKey } from './letters.ts';
 
 /** What the pieces of a setting are for, as the fabric chart says it. */
-const UNITS: Readonly<Record<PatchUse, string>> = { sashing: 'sashing', cornerstone: 'cornerstones' };
+const UNITS: Readonly<Record<PatchUse, string>> = {
+  sashing: 'sashing',
+  cornerstone: 'cornerstones',
+  'border-corner': 'border corners',
+};
 
 /**
  * The lines of the chart for what stands between the blocks: sashing and cornerstones, one line for each letter. A
  * sashing longer than the cloth is wide is joined, as borders are.
  */
-export function settingLines(quilt: Quilt, pattern: Pattern, letters: Letters): readonly PieceLine[] {
+export function settingLines(quilt: Quilt, { house }: Pattern, letters: Letters): readonly PieceLine[] {
+  return patchLines(
+    quilt.patches.filter(({ border }) => border === undefined),
+    house,
+    letters,
+  );
+}
+
+/** One line for each letter. */
+export function patchLines(all: readonly PatchLeaf[], house: House, letters: Letters): readonly PieceLine[] {
   const byLetter = new Map<string, PatchLeaf[]>();
-  for (const patch of quilt.patches) {
+  for (const patch of all) {
     const letter = letters[patchKey(patch)] ?? '';
     const own = byLetter.get(letter);
     if (own === undefined) byLetter.set(letter, [patch]);
     else own.push(patch);
   }
-  return [...byLetter].map(([letter, patches]) => settingLine(letter, patches, pattern));
+  return [...byLetter].map(([letter, patches]) => settingLine(letter, patches, house));
 }
 
-function settingLine(letter: string, patches: readonly PatchLeaf[], { house }: Pattern): PieceLine {
+function settingLine(letter: string, patches: readonly PatchLeaf[], house: House): PieceLine {
   const [first] = patches as readonly [PatchLeaf, ...PatchLeaf[]];
   const { width, height } = first.cut;
   const lies = width.value >= height.value;
@@ -53,7 +66,8 @@ function usesOf(patches: readonly PatchLeaf[]): readonly PieceUse[] {
   const byWords = new Map<string, PatchLeaf[]>();
   for (const patch of patches) byWords.set(patch.words, [...(byWords.get(patch.words) ?? []), patch]);
   return [...byWords].map(([words, own]) => {
-    const unit = UNITS[(own[0] as PatchLeaf).use];
+    const { use, border } = own[0] as PatchLeaf;
+    const unit = border ?? UNITS[use];
     return { block: null, unit, words, patches: own.length, count: own.length };
   });
 }

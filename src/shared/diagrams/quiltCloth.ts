@@ -1,6 +1,8 @@
 import type { Point, Turn } from '../drawing/turn.ts';
+import { stripOutline } from '../quilt/mitre.ts';
 import type { BlockLeaf, QuiltLeaf } from '../quilt/quilt.ts';
 import { type ByFabric, type FigureBlock, patchesByFabric } from './blockCloth.ts';
+import type { Line } from './figure.ts';
 import { boxOutline } from './marks.ts';
 
 /** Gathers the cloth of a whole quilt by fabric. Every block is worked out once for each way it lies, then only moved. */
@@ -26,13 +28,24 @@ export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
     cloth,
     add(leaf, by = HERE) {
       if (leaf.kind !== 'block') {
-        addMoved(cloth, leaf.fabric, [boxOutline(leaf.box)], by.x, by.y);
+        addMoved(cloth, leaf.fabric, [outlineOf(leaf)], by.x, by.y);
         return;
       }
       for (const [fabric, outlines] of ofBlock(leaf))
         addMoved(cloth, fabric, outlines, leaf.box.x + by.x, leaf.box.y + by.y);
     },
   };
+}
+
+/** The outline of what is sewn into the top as one thing. */
+export function outlineOf(leaf: QuiltLeaf): readonly Point[] {
+  return leaf.kind === 'strip' ? stripOutline(leaf) : boxOutline(leaf.box);
+}
+
+/** The same outline as a line, moved. */
+export function leafLine(leaf: QuiltLeaf, by: Point = HERE): Line {
+  const outline = outlineOf(leaf).map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
+  return { kind: 'line', pen: 'unit', points: [...outline, outline[0] as Point] };
 }
 
 function lyingKey(block: string, turn: Turn): string {

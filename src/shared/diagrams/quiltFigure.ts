@@ -3,7 +3,7 @@ import type { Quilt } from '../quilt/quilt.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import type { Area, Figure, Letter, Mark } from './figure.ts';
 import { boxLine, letter, middleOf } from './marks.ts';
-import { gatherCloth } from './quiltCloth.ts';
+import { gatherCloth, leafLine } from './quiltCloth.ts';
 import { turnMark } from './turnMark.ts';
 
 export interface QuiltFigureOptions {
@@ -26,11 +26,12 @@ export interface QuiltFigureOptions {
 export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], options: QuiltFigureOptions): Figure {
   const { borders, edges = 'patch', tone = 'full' } = options;
   const gathering = gatherCloth(blocks);
-  const shown = [...quilt.blocks, ...quilt.patches, ...(borders ? quilt.strips : [])];
+  const setting = quilt.patches.filter((patch) => borders || patch.border === undefined);
+  const shown = [...quilt.blocks, ...setting, ...(borders ? quilt.strips : [])];
   for (const leaf of shown) gathering.add(leaf);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
   const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
-  if (options.lines) marks.push(...shown.map((leaf) => boxLine(leaf.box, 'unit')));
+  if (options.lines) marks.push(...shown.map((leaf) => leafLine(leaf)));
   if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
   if (options.turns === 'arrows') marks.push(...turnMarks(quilt));
   if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));

@@ -40,9 +40,11 @@ function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: 
 }
 
 function stripSewn(strip: StripLeaf, seam: Inches): Sewn {
-  const length = strip.cutLength.value - 2 * seam;
-  const width = strip.cutWidth.value - 2 * seam;
   const upright = strip.side === 'left' || strip.side === 'right';
+  // A mitred strip is cut to spare and cut off at the seam; only one that is too short shows.
+  const cut = strip.cutLength.value - 2 * seam;
+  const length = strip.mitre === undefined ? cut : Math.min(cut, upright ? strip.box.height : strip.box.width);
+  const width = strip.cutWidth.value - 2 * seam;
   const design = { width: strip.box.width, height: strip.box.height };
   return upright ? plainSewn(width, length, design) : plainSewn(length, width, design);
 }
@@ -59,6 +61,7 @@ type Subject =
   | { readonly kind: 'rows' };
 
 function subjectOf(leaf: QuiltLeaf | undefined): Subject {
+  if (leaf?.kind === 'patch' && leaf.border !== undefined) return { kind: 'border', id: leaf.border };
   if (leaf?.kind === 'strip') return { kind: 'border', id: leaf.border };
   return leaf?.kind === 'patch' ? { kind: 'sashing' } : { kind: 'rows' };
 }

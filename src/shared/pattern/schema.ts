@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { identifierSchema, recipeSchema, valueSchema, wordsSchema } from '../recipe/schema.ts';
+import { borderSchema } from './borderSchema.ts';
 import { settingSchema } from './settingSchema.ts';
 
 /** The format number written into every saved pattern. A change that old programs cannot read raises it. */
@@ -41,14 +42,6 @@ export const blockSchema = z.strictObject({
     .describe('The recipe’s parameters, where they differ from its own.'),
   methods: z.record(z.string(), z.string()).default({}).describe('The way one kind of unit, or one unit, is made.'),
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
-});
-
-export const borderSchema = z.strictObject({
-  id: identifierSchema,
-  name: wordsSchema.describe('What the printed pattern calls the border.'),
-  fabric: identifierSchema,
-  width: inches.describe('Finished width, inches.'),
-  first: z.enum(['sides', 'ends']).default('sides').describe('Which two strips are sewn on first.'),
 });
 
 export const sizeSchema = z.strictObject({
@@ -125,9 +118,9 @@ export type PatternFile = z.infer<typeof patternSchema>;
 export type PatternInput = z.input<typeof patternSchema>;
 /** A pattern with every recipe it needs carried inside: what the studio opens and the store keeps. */
 export type Pattern = Omit<PatternFile, 'recipes'> & { readonly recipes: readonly z.infer<typeof recipeSchema>[] };
+export type { Border } from './borderSchema.ts';
 export type { Sashing, Setting } from './settingSchema.ts';
 export type House = z.infer<typeof houseSchema>;
 export type Fabric = z.infer<typeof fabricSchema>;
 export type BlockChoice = z.infer<typeof blockSchema>;
-export type Border = z.infer<typeof borderSchema>;
 export type Size = z.infer<typeof sizeSchema>;

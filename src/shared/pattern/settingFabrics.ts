@@ -1,4 +1,4 @@
-import type { Setting } from './schema.ts';
+import type { Border, Setting } from './schema.ts';
 
 /** A fabric that a setting asks for: its id, what it is for and where the document says so. */
 export interface FabricAsked {
@@ -29,4 +29,18 @@ export function withSettingFabrics(setting: Setting, other: (fabric: string) => 
   const { cornerstones } = sashing;
   const corners = cornerstones === undefined ? {} : { cornerstones: other(cornerstones) };
   return { ...setting, sashing: { ...sashing, strips, ...corners } };
+}
+
+/** Every fabric a border names. @param path where it stands in the document */
+export function borderFabrics({ fabric, name, cornerstones }: Border, path: string): readonly FabricAsked[] {
+  const own = { fabric, name, path: `${path}.fabric` };
+  if (cornerstones === undefined) return [own];
+  return [own, { fabric: cornerstones, name: `the corners of ${name}`, path: `${path}.cornerstones` }];
+}
+
+/** The border with another fabric for every fabric it names. */
+export function withBorderFabrics(border: Border, other: (fabric: string) => string): Border {
+  const { fabric, cornerstones } = border;
+  const corners = cornerstones === undefined ? {} : { cornerstones: other(cornerstones) };
+  return { ...border, fabric: other(fabric), ...corners };
 }

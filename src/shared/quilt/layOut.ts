@@ -2,7 +2,7 @@ import { accept, type Maybe } from '../measure/finding.ts';
 import { readMotif } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
-import { borderWidth, buttBorder, type Growing, leftOut } from './borders.ts';
+import { borderWidth, type Growing, leftOut, plainBorder } from './borders.ts';
 import { twoSeams } from './cut.ts';
 import { gather, movedTo } from './gather.ts';
 import { placeBlocks } from './placeBlocks.ts';
@@ -51,7 +51,7 @@ function bordered(pattern: Pattern, size: Size, block: Measure, centre: Centre):
   for (const border of pattern.borders) {
     const width = borderWidth(border, size);
     if (leftOut(width)) continue;
-    const sewn = buttBorder(top, border, width, pattern.house);
+    const sewn = plainBorder(top, border, width, pattern.house);
     logs.push(...sewn.logs);
     top = sewn.top;
   }

@@ -16,7 +16,7 @@ export interface BlockLeaf {
   readonly box: Box;
 }
 
-/** One border strip, as cut: plain, butted. */
+/** One border strip, as cut. */
 export interface StripLeaf {
   readonly kind: 'strip';
   /** The border's id in the pattern. */
@@ -28,10 +28,15 @@ export interface StripLeaf {
   /** Cut width and length; length is the strip's long side. */
   readonly cutWidth: Traced;
   readonly cutLength: Traced;
+  /**
+   * Only for a border whose corners are mitred: the length of the diagonal seam at each end. The strip is cut longer than its
+   * place and its box is that of a butted strip, sides first, so that the boxes of a border still cover it.
+   */
+  readonly mitre?: Traced;
 }
 
 /** What a plain piece of the setting is. */
-export type PatchUse = 'sashing' | 'cornerstone';
+export type PatchUse = 'sashing' | 'cornerstone' | 'border-corner';
 
 /** A plain square or rectangle of the setting: a strip of sashing, the square where two sashings cross. */
 export interface PatchLeaf {
@@ -46,6 +51,8 @@ export interface PatchLeaf {
   readonly box: Box;
   /** As it is cut and lies: width across, height down. */
   readonly cut: TracedSize;
+  /** The border it belongs to, if it does. */
+  readonly border?: string;
   /** Only for a strip of sashing. */
   readonly sash?: Sash;
 }

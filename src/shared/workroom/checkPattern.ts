@@ -1,7 +1,7 @@
 import type { Finding } from '../measure/finding.ts';
 import { readMotif } from '../pattern/motif.ts';
 import type { Pattern } from '../pattern/schema.ts';
-import { settingFabrics } from '../pattern/settingFabrics.ts';
+import { borderFabrics, settingFabrics } from '../pattern/settingFabrics.ts';
 import { readToken } from '../recipe/token.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
@@ -96,7 +96,7 @@ function entryFinding(name: string, misspelt: boolean, letters: ReadonlySet<stri
 function fabrics(pattern: Pattern): readonly Finding[] {
   const known = new Set(pattern.fabrics.map(({ id }) => id));
   const asked = [
-    ...pattern.borders.map(({ fabric, name }, i) => ({ fabric, name, path: `borders[${i}].fabric` })),
+    ...pattern.borders.flatMap((border, i) => borderFabrics(border, `borders[${i}]`)),
     ...settingFabrics(pattern.setting),
     { fabric: pattern.binding.fabric, name: 'the binding', path: 'binding.fabric' },
     { fabric: pattern.backing.fabric, name: 'the backing', path: 'backing.fabric' },

@@ -85,7 +85,7 @@ function pieceWords(line: PieceLine): Words {
     return [field(line.count), line.count.value === 1 ? ' strip ' : ' strips ', field(line.height), ' × WOF'];
   }
   const joined: Words = line.joined === undefined ? [] : [' from ', field(line.joined), ' strips'];
-  return [field(line.count), ' – ', ...sizeWords(line), ...joined];
+  return [field(line.count), ' – ', ...sizeWords(line), ...joined, ...(line.lengthwise ? [' lengthwise'] : [])];
 }
 
 /** Binding is cut as whole strips and joined. */

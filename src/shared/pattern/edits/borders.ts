@@ -1,7 +1,7 @@
 import { inchesText } from '../../measure/fraction.ts';
 import type { Edit } from '../edit.ts';
 import type { Border, Pattern } from '../schema.ts';
-import { changed, freeId, lengthWithin, movedTo, named, withFields, withName } from './list.ts';
+import { changed, freeId, lengthWithin, movedTo, named, withFields, withName, without } from './list.ts';
 
 const THINNEST = 1 / 16;
 const WIDEST = 60;
@@ -10,13 +10,12 @@ function nameOf(pattern: Pattern, id: string): string {
   return (pattern.borders.find((border) => border.id === id)?.name ?? id).toLowerCase();
 }
 
+function withEachBorder(pattern: Pattern, id: string, change: (border: Border) => Border): Pattern {
+  return withFields(pattern, { borders: changed(pattern.borders, (border) => border.id === id, change) });
+}
+
 function withBorder(pattern: Pattern, id: string, fields: Partial<Border>): Pattern {
-  const borders = changed(
-    pattern.borders,
-    (border) => border.id === id,
-    (border) => withFields(border, fields),
-  );
-  return withFields(pattern, { borders });
+  return withEachBorder(pattern, id, (border) => withFields(border, fields));
 }
 
 export const addBorder: Edit<{
@@ -97,6 +96,44 @@ export const setBorderFirst: Edit<{ readonly border: string; readonly first: Bor
   name: ({ border, first }, pattern) =>
     `Sew the ${first === 'sides' ? 'sides' : 'top and bottom'} of the ${nameOf(pattern, border)} first`,
   apply: (pattern, { border, first }) => withBorder(pattern, border, { first }),
+};
+
+type Corners = NonNullable<Border['corners']>;
+
+const CORNER_WORDS: Readonly<Record<Corners, string>> = {
+  butted: 'Butt the corners of',
+  cornerstones: 'Put squares into the corners of',
+  mitred: 'Mitre the corners of',
+};
+
+export const setBorderCorners: Edit<{
+  readonly border: string;
+  readonly corners: Corners;
+  readonly cornerstones?: string;
+}> = {
+  id: 'set-border-corners',
+  name: ({ border, corners }, pattern) => `${CORNER_WORDS[corners]} the ${nameOf(pattern, border)}`,
+  apply: (pattern, { border, corners, cornerstones }) => {
+    const known = pattern.fabrics.some(({ id }) => id === cornerstones);
+    return withEachBorder(pattern, border, (one) => {
+      const as = corners === 'butted' ? without(one, 'corners') : withFields(one, { corners });
+      if (corners !== 'cornerstones') return without(as, 'cornerstones');
+      return known && cornerstones !== undefined ? withFields(as, { cornerstones }) : as;
+    });
+  },
+};
+
+export const setBorderCut: Edit<{ readonly border: string; readonly way: 'straight' | 'diagonal' | 'lengthwise' }> = {
+  id: 'set-border-cut',
+  name: ({ border, way }, pattern) => {
+    const said = way === 'lengthwise' ? 'Cut along the cloth:' : `Join with ${way} seams:`;
+    return `${said} ${nameOf(pattern, border)}`;
+  },
+  apply: (pattern, { border, way }) =>
+    withEachBorder(pattern, border, (one) => {
+      const across = way === 'lengthwise' ? withFields(one, { lengthwise: true }) : without(one, 'lengthwise');
+      return way === 'diagonal' ? withFields(across, { joins: way }) : without(across, 'joins');
+    }),
 };
 
 export const setBorderFabric: Edit<{ readonly border: string; readonly fabric: string }> = {

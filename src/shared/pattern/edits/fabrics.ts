@@ -1,7 +1,7 @@
 import type { Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
 import type { Fabric, Pattern } from '../schema.ts';
-import { withSettingFabrics } from '../settingFabrics.ts';
+import { withBorderFabrics, withSettingFabrics } from '../settingFabrics.ts';
 import { changed, freeId, named, withFields } from './list.ts';
 
 function withFabric(pattern: Pattern, id: string, fields: Partial<Fabric>): Pattern {
@@ -67,7 +67,7 @@ export const removeFabric: Edit<{ readonly fabric: string; readonly instead: str
         fabrics: withRoles(pattern, block.recipe, block.fabrics, other),
       })),
       setting: withSettingFabrics(pattern.setting, other),
-      borders: pattern.borders.map((border) => ({ ...border, fabric: other(border.fabric) })),
+      borders: pattern.borders.map((border) => withBorderFabrics(border, other)),
       binding: { ...pattern.binding, fabric: other(pattern.binding.fabric) },
       backing: { ...pattern.backing, fabric: other(pattern.backing.fabric) },
     };
