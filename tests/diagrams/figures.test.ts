@@ -85,7 +85,8 @@ describe('the whole quilt', () => {
     const layout = quiltLayoutFigure(own.quilt, own.blocks);
     const ways = own.quilt.blocks.map(({ turn }) => ['up', 'right', 'down', 'left'][turn.quarters]);
     expect(arrows(layout).map(wayOf)).toEqual(ways);
-    expect(letters(layout).map(({ text }) => text)).toEqual(own.quilt.blocks.map(({ block }) => block));
+    const names = own.quilt.blocks.map(({ block, turn }) => (turn.mirrored ? `${block}r` : block));
+    expect(letters(layout).map(({ text }) => text)).toEqual(names);
   });
 
   it('is pulled into rows, each with its number and the way it is pressed', () => {

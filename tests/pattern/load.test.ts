@@ -121,7 +121,7 @@ describe('a pattern that breaks its schema is told where', () => {
       (d) => Object.assign(d.edition as object, { date: 'May' }),
       'edition.date: edition.date must be a date such as 2026-05-01.',
     ],
-    ['no sizes', (d) => Object.assign(d, { sizes: [] }), 'sizes: sizes must be at least 1 long.'],
+    ['no sizes', (d) => Object.assign(d, { sizes: [] }), 'sizes: sizes must not be empty.'],
   ])('%s', (_, change, expected) => {
     expect(wrongWith(demoText(change))[0]).toBe(expected);
   });

@@ -53,6 +53,19 @@ describe.each(QUILTS)('a quilt of $width × $height', ({ width, height, beyond, 
   });
 });
 
+// Computed: strips joined on the diagonal lose their width in every join. Round 95 × 95, 10 strips of 40 reach 400 − 9 × 2½ =
+// 377½, not 380; 11 reach 415. Published counts above have fewer joins than their 10 inches allow for.
+test('a large quilt is bound with as many strips as its joins take up', () => {
+  const need = bindingNeed(quiltOf(95, 95), pattern(40, 4));
+  expect(need.strips.value).toBe(11);
+  for (const side of [9, 34, 60, 72, 95, 110, 127]) {
+    const { strips, length } = bindingNeed(quiltOf(side, side), pattern(40, 4));
+    const joined = strips.value * 40 - (strips.value - 1) * 2.5;
+    expect(joined).toBeGreaterThanOrEqual(4 * side + 2 * 2.5);
+    expect(strips.value * 40).toBeGreaterThanOrEqual(length.value);
+  }
+});
+
 // Computed: 46 × 52 takes two panels either way; 2 × 46 = 92 across is less than 2 × 52 = 104 down.
 test('backing panels run the way that takes less cloth', () => {
   const need = backingNeed(quiltOf(37.5, 43.5), pattern(40, 4));

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Refused } from '../../src/renderer/state/host.ts';
 import { createStudio } from '../../src/renderer/state/studio.ts';
 import type { WorkOut } from '../../src/renderer/state/working.ts';
 import { fakeHost } from '../helpers/fakeHost.ts';
@@ -106,6 +107,19 @@ describe('the studio', () => {
     runAll(waiting);
     expect(widthOf(studio.store.getState().worked?.pattern)).toBe(4);
     expect(studio.store.getState().notes.at(-1)).toMatchObject({ tone: 'stops' });
+  });
+
+  it('says all that is wrong with a file, up to four things', () => {
+    const { studio, state } = begin();
+    const findings = Array.from({ length: 6 }, (_, i) => ({
+      level: 'stops' as const,
+      what: `Thing ${i}.`,
+      where: { path: '' },
+    }));
+    studio.sayWhy(new Refused({ kind: 'bad-input', words: 'a.json: Thing 0.', findings }));
+    expect(state().notes.at(-1)?.more).toEqual(['Thing 1.', 'Thing 2.', 'Thing 3.', '2 more things are wrong.']);
+    studio.sayWhy(new Refused({ kind: 'bad-input', words: 'a.json: Thing 0.', findings: findings.slice(0, 1) }));
+    expect(state().notes.at(-1)?.more).toEqual([]);
   });
 
   it('keeps the open pattern before it opens another', async () => {

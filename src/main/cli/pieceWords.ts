@@ -17,12 +17,12 @@ function isAcross({ cutAs, use }: PieceLine): boolean {
   );
 }
 
-/** What becomes of the strips of one line: "crosscut into 60 of 1⅝″", "joined from 3 strips"; empty for single pieces. */
+/** What becomes of the strips of one line: "sub-cut into 60 of 1⅝″", "joined from 3 strips"; empty for single pieces. */
 export function afterCutText({ subCut, joined }: PieceLine): string {
   if (subCut !== undefined) {
     const { sets, count, length } = subCut;
     const many = sets.value === 1 ? '1 set' : `${sets.value} sets`;
-    return `${many}, crosscut into ${count.value} of ${inchesText(length.value)}`;
+    return `${many}, sub-cut into ${count.value} of ${inchesText(length.value)}`;
   }
   return joined === undefined ? '' : `joined from ${joined.value} strips`;
 }

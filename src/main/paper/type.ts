@@ -39,6 +39,8 @@ export const TYPE = {
   chartGroup: sans(9.5, 13, { bold: true }),
   caption: sans(8.5, 11, { colour: 'quiet' }),
   perSize: sans(8.5, 12),
+  coverFact: sans(11, 15.5),
+  coverLabel: sans(9, 13, { bold: true, colour: 'quiet' }),
   label: sans(8.5, 12, { bold: true, colour: 'quiet' }),
   figureLetter: sans(7.5, 10, { bold: true }),
   foot: sans(8, 11, { colour: 'quiet' }),

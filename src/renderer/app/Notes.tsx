@@ -23,7 +23,7 @@ export function Notes() {
 
 function OneNote({ note }: { readonly note: Note }) {
   const studio = useStudio();
-  const { id, act, tone, words } = note;
+  const { id, act, more = [], tone, words } = note;
   useEffect(() => {
     if (tone === 'stops') return;
     const timer = setTimeout(() => studio.unsay(id), act === undefined ? STAYS : STAYS_WITH_ACT);
@@ -32,7 +32,16 @@ function OneNote({ note }: { readonly note: Note }) {
   return (
     <div className={styles.note} data-tone={tone}>
       {tone === 'stops' ? <Mark of="stops" /> : null}
-      <p>{words}</p>
+      <div>
+        <p>{words}</p>
+        {more.length === 0 ? null : (
+          <ul className={styles.more}>
+            {more.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        )}
+      </div>
       {act === undefined ? null : (
         <Button
           small

@@ -19,7 +19,7 @@ export interface MakePatternProps {
 export function MakePattern({ recipe, isOpen, onClose }: MakePatternProps) {
   const studio = useStudio();
   const designer = useStudioState(({ history }) => history?.now.words.designer ?? '');
-  const [title, setTitle] = useState(`${recipe.name} Quilt`);
+  const [title, setTitle] = useState(`${recipe.name} quilt`);
   const [by, setBy] = useState(designer);
   const ready = title.trim() !== '' && by.trim() !== '';
   const make = async () => {

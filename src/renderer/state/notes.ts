@@ -1,3 +1,4 @@
+import type { Finding } from '../../shared/measure/finding.ts';
 import { refusalOf } from './host.ts';
 import type { Note, StudioState, StudioStore } from './studioState.ts';
 
@@ -6,7 +7,7 @@ const MOST = 3;
 
 export interface Notes {
   /** Says something at the edge of the window. */
-  say(words: string, more?: Partial<Pick<Note, 'tone' | 'act'>>): void;
+  say(words: string, more?: Partial<Pick<Note, 'tone' | 'act' | 'more'>>): void;
   /** Says why something did not happen, whatever was thrown. */
   sayWhy(thrown: unknown): void;
   unsay(id: number): void;
@@ -23,8 +24,22 @@ export function notesIn({ setState: set }: StudioStore): Notes {
   };
   return {
     say,
-    sayWhy: (thrown) => say(refusalOf(thrown).words, { tone: 'stops' }),
+    sayWhy: (thrown) => {
+      const { words, findings = [] } = refusalOf(thrown);
+      say(words, { tone: 'stops', more: others(findings) });
+    },
     unsay: (id) => set(({ notes }) => ({ notes: notes.filter((note) => note.id !== id) })),
     openDialog: (dialog) => set({ dialog }),
   };
+}
+
+/** How many of the other findings are told in full. */
+const TOLD = 3;
+
+/** The words of a refusal tell the first of its findings; these are the others, the last line for those left out. */
+function others(findings: readonly Finding[]): readonly string[] {
+  const rest = findings.slice(1);
+  const left = rest.length - TOLD;
+  const told = rest.slice(0, TOLD).map(({ what }) => what);
+  return left > 0 ? [...told, left === 1 ? 'One more thing is wrong.' : `${left} more things are wrong.`] : told;
 }

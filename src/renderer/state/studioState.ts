@@ -11,6 +11,8 @@ import type { ViewId } from './viewId.ts';
 export interface Note {
   readonly id: number;
   readonly words: string;
+  /** What else there is to say, a line each. */
+  readonly more?: readonly string[];
   readonly tone: 'quiet' | 'stops';
   readonly act?: { readonly label: string; readonly run: () => void };
 }

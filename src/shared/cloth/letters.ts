@@ -103,10 +103,13 @@ function cutSignature(cut: Cut, all: readonly Cut[], fabricOf: FabricOf, block: 
   return `${sides.join(' by ')} in ${setSignature(layers.map((of) => ({ fabric: fabricFor(fabricOf, block, of.role), cut: of })))}`;
 }
 
+/** Without I and O: beside a number they read as 1 and 0. */
+const ALPHABET = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
+
 /** A, B, … Z, AA, AB, … */
 function letterAt(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letterAt(Math.floor(index / 26) - 1) + last;
+  const last = ALPHABET.charAt(index % ALPHABET.length);
+  return index < ALPHABET.length ? last : letterAt(Math.floor(index / ALPHABET.length) - 1) + last;
 }
 
 /** Alphabetical, with all single letters before double ones. */

@@ -1,3 +1,4 @@
+import { isDark } from './colour.ts';
 import type { Area, Hatch, Ink } from './figure.ts';
 import { fillingOf, type Tint } from './fill.ts';
 import type { Fineness } from './fineness.ts';
@@ -20,16 +21,20 @@ export function areaStrokes(area: Area, settings: AreaSettings): readonly Stroke
     kind: 'path',
     path,
     fill: flat,
-    line: edgeOf(area, edges),
+    line: edgeOf(area, edges, settings),
     ...(area.of === undefined ? {} : { of: area.of }),
   };
   if (hatch === null || hatches === null) return [filled];
   return [filled, hatchStroke(area, hatch.pattern, hatch.tint, hatches, settings)];
 }
 
-function edgeOf(area: Area, scale: number): DrawnLine | null {
+function edgeOf(area: Area, scale: number, { inkOf }: AreaSettings): DrawnLine | null {
   if (area.edge === 'none') return null;
-  const { paint, weight, dash, round } = LINES[area.edge];
+  const { weight, dash, round } = LINES[area.edge];
+  const ink = area.fabric === null ? undefined : inkOf.get(area.fabric);
+  // Dark cloth needs an edge that shows on a dark sheet; on light or washed cloth that edge would be too faint.
+  const dark = area.tone === 'full' && ink !== undefined && isDark(ink.colour);
+  const paint = dark ? LINES[area.edge].paint : 'thread';
   return { tint: { of: paint, wash: area.tone === 'pale' ? 0.5 : 0 }, weight: weight * scale, dash, round };
 }
 

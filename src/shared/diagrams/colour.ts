@@ -22,6 +22,11 @@ function lightness(colour: Hex): number {
   return Math.cbrt(0.2126 * r + 0.7152 * g + 0.0722 * b);
 }
 
+/** Cloth so dark that a line of thread hardly shows on it. */
+export function isDark(colour: Hex): boolean {
+  return lightness(colour) < 0.45;
+}
+
 /** The colour of hatch lines on cloth of this colour: darker on light cloth, lighter on dark cloth. */
 export function hatchColour(colour: Hex): Hex {
   return lightness(colour) > 0.55 ? mixed(colour, '#000000', 0.36) : mixed(colour, '#ffffff', 0.3);

@@ -33,22 +33,23 @@ export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], option
   const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
   if (options.lines) marks.push(...shown.map((leaf) => leafLine(leaf)));
   if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
-  if (options.turns === 'arrows') marks.push(...turnMarks(quilt));
+  if (options.turns === 'arrows') marks.push(...turnMarks(quilt, options.letters === true));
   if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));
   return { width, height, marks, alt: quiltAlt(quilt, options.name) };
 }
 
-/** How every block lies; feet are drawn when any block of the quilt is mirrored. */
-export function turnMarks(quilt: Quilt): readonly Mark[] {
-  const mirrored = quilt.blocks.some((leaf) => leaf.turn.mirrored);
-  return quilt.blocks.flatMap((leaf) => turnMark(leaf.box, leaf.turn, mirrored));
+/** How every block lies. Letters beside them tell which are mirrored; without letters feet do, when any is. */
+export function turnMarks(quilt: Quilt, lettered: boolean): readonly Mark[] {
+  const feet = !lettered && quilt.blocks.some((leaf) => leaf.turn.mirrored);
+  return quilt.blocks.flatMap((leaf) => turnMark(leaf.box, leaf.turn, feet));
 }
 
-/** The letter of every block, in its corner when its middle is taken. */
+/** The letter of every block, in its corner when its middle is taken; “Ar” is A sewn as its mirror image. */
 export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[] {
-  return quilt.blocks.map(({ block, box }) => {
-    if (!inCorner) return letter(block, middleOf(box));
-    return letter(block, { x: box.x + box.width * 0.2, y: box.y + box.height * 0.24 });
+  return quilt.blocks.map(({ block, turn, box }) => {
+    const text = turn.mirrored ? `${block}r` : block;
+    if (!inCorner) return letter(text, middleOf(box));
+    return letter(text, { x: box.x + box.width * 0.2, y: box.y + box.height * 0.24 });
   });
 }
 

@@ -13,6 +13,6 @@ export function quiltLayoutFigure(quilt: Quilt, blocks: readonly FigureBlock[], 
     ...(name === undefined ? {} : { name }),
   });
   const outlines = [...quilt.blocks, ...quilt.patches, ...quilt.strips].map((leaf) => leafLine(leaf));
-  const marks = [...under.marks, ...outlines, ...turnMarks(quilt), ...blockLetters(quilt, true)];
+  const marks = [...under.marks, ...outlines, ...turnMarks(quilt, true), ...blockLetters(quilt, true)];
   return { ...under, marks, alt: `${under.alt} Each block has its letter and an arrow to where its top lies.` };
 }

@@ -69,6 +69,7 @@ function problem(issue: Issue): string {
     case 'invalid_value':
       return `must be ${issue.values.map((value) => `“${String(value)}”`).join(' or ')}`;
     case 'too_small':
+      if (issue.minimum === 1 && measureOf(issue.origin) !== '') return 'must not be empty';
       return `must be ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${measureOf(issue.origin)}`;
     case 'too_big':
       return `must be ${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}${measureOf(issue.origin)}`;

@@ -36,7 +36,8 @@ function fromFile(name: string, path: string, around: Surroundings, read: ReadRe
   // Only files of the same folder: a pattern somebody was sent must not reach about on her disk.
   const text = /[\\/]|^\.\.?$/.test(name) ? null : around.beside(name);
   if (text === null) {
-    const mend = 'Put the recipe file into the same folder, or write the recipe into the pattern.';
+    const mend =
+      'Put the recipe file into the same folder and read the pattern from there, or write the recipe into the pattern.';
     return {
       ok: false,
       findings: [{ level: 'stops', what: `There is no file “${name}” beside this pattern.`, where: { path }, mend }],

@@ -23,6 +23,23 @@ export function likenessIn(units: readonly Unit[]): (part: BlockPart) => Likenes
   };
 }
 
+/**
+ * The quarter turn that makes a block its own mirror image, left to right; null when only a mirror does, for then it has
+ * to be sewn the other way round.
+ */
+export function mirrorTurn(part: BlockPart, units: readonly Unit[]): Turn | null {
+  const known = new Map(units.map((unit) => [unit.key, unit]));
+  const image = describe(part, { quarters: 0, mirrored: true }, known);
+  return ALL_TURNS.find((turn) => !turn.mirrored && describe(part, turn, known) === image) ?? null;
+}
+
+/** Whether the mirror image of a unit is another unit, which has to be made the other way round. */
+export function isHanded(unit: Unit): boolean {
+  const box = { x: 0, y: 0, width: unit.width, height: unit.height };
+  const image = distinct({ kind: 'unit', shape: unit, turn: { quarters: 0, mirrored: true }, box, patches: [] });
+  return image.unit.key !== unit.key;
+}
+
 /** The leaves of a part turned, each by its unit, place and lie, in reading order. */
 function describe(part: BlockPart, turn: Turn, units: ReadonlyMap<UnitKey, Unit>): string {
   const { box } = part;

@@ -26,15 +26,31 @@ export function gather(
     else if (leaf.kind === 'strip') strips.push(leaf);
     else patches.push(leaf);
   }
-  const counts: Record<string, number> = {};
-  const measures: Record<string, Measure> = {};
-  for (const { block: letter } of blocks) {
-    counts[letter] = (counts[letter] ?? 0) + 1;
-    measures[letter] = block;
-  }
+  const counts = countsOf(blocks);
+  const reversed = countsOf(blocks.filter(({ turn }) => turn.mirrored));
+  const measures = Object.fromEntries(Object.keys(counts).map((letter) => [letter, block] as const));
   const finished = { width: named(whole.width, 'finished'), height: named(whole.height, 'finished') };
   const unfinished = { width: plus(finished.width, seams), height: plus(finished.height, seams) };
-  return { size: size.id, block, measures, blocks, strips, patches, counts, root, centre, finished, unfinished };
+  return {
+    size: size.id,
+    block,
+    measures,
+    blocks,
+    strips,
+    patches,
+    counts,
+    reversed,
+    root,
+    centre,
+    finished,
+    unfinished,
+  };
+}
+
+function countsOf(blocks: readonly BlockLeaf[]): Readonly<Record<string, number>> {
+  const counts: Record<string, number> = {};
+  for (const { block } of blocks) counts[block] = (counts[block] ?? 0) + 1;
+  return counts;
 }
 
 /** Everything moved so that the quilt's top left corner is at 0, 0. */

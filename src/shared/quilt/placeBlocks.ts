@@ -1,7 +1,8 @@
-import { turnSize } from '../drawing/turn.ts';
+import { afterTurn, type Turn, turnSize } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import { blockAt } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
+import { mirrorTurn } from '../piecing/likeness.ts';
 import type { Piecing } from '../piecing/piecing.ts';
 import type { Token } from '../recipe/token.ts';
 import type { BlockLeaf, Measure } from './quilt.ts';
@@ -22,6 +23,7 @@ export function placeBlocks(
 ): Maybe<readonly (readonly BlockLeaf[])[]> {
   const at = blockAt(pattern);
   const findings = new Map<string, Finding>();
+  const asSewn = sewnTurns();
   const rows = Array.from({ length: size.down }, (_, row) =>
     Array.from({ length: size.across }, (__, column): BlockLeaf | null => {
       const token = at(size.id, column, row);
@@ -29,11 +31,23 @@ export function placeBlocks(
       if (token === null || piecing === undefined) return null;
       const wrong = shapeFinding(token, piecing, block, size);
       if (wrong !== null) findings.set(wrong.what, wrong);
-      return { kind: 'block', block: token.name, turn: token.turn, column, row, box: NOWHERE };
+      return { kind: 'block', block: token.name, turn: asSewn(token, piecing), column, row, box: NOWHERE };
     }),
   );
   if (findings.size > 0) return { ok: false, findings: [...findings.values()] };
   return rows.some((row) => row.includes(null)) ? { ok: false, findings: [] } : accept(rows as BlockLeaf[][]);
+}
+
+/** How each block lies once it is sewn: a mirrored block that is the same as a turned one is that turned one. */
+function sewnTurns(): (token: Token, piecing: Piecing) => Turn {
+  const known = new Map<string, Turn | null>();
+  return ({ name, turn }, { root, units }) => {
+    if (!turn.mirrored) return turn;
+    const found = known.get(name);
+    const alike = found === undefined ? mirrorTurn(root, units) : found;
+    known.set(name, alike);
+    return alike === null ? turn : afterTurn(alike, { quarters: turn.quarters, mirrored: false });
+  };
 }
 
 /** Every block, turned as it is, must fill the same cell. */

@@ -9,6 +9,7 @@ export interface BlockLeaf {
   readonly kind: 'block';
   /** The block's letter. */
   readonly block: string;
+  /** Mirrored only when it has to be sewn as a mirror image: a turn that does as well stands instead. */
   readonly turn: Turn;
   readonly column: number;
   readonly row: number;
@@ -85,6 +86,8 @@ export interface Quilt {
   readonly patches: readonly PatchLeaf[];
   /** How many blocks of each letter. */
   readonly counts: Readonly<Record<string, number>>;
+  /** How many of these are sewn as mirror images, by letter; a block that a turn makes its own mirror image is none. */
+  readonly reversed: Readonly<Record<string, number>>;
   /** How it is sewn together: the same tree as a block's, with blocks and strips for leaves. */
   readonly root: QuiltPart;
   /** What the setting makes, before borders; finished. */

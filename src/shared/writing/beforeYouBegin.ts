@@ -1,4 +1,4 @@
-import { count, given } from '../measure/traced.ts';
+import { given } from '../measure/traced.ts';
 import type { Block, Section, Words } from './book.ts';
 import { cautions } from './cautions.ts';
 import { type Desk, sizeNames } from './desk.ts';
@@ -11,7 +11,7 @@ export function beforeYouBegin(desk: Desk): Section {
     id: 'before-you-begin',
     title: 'Before you begin',
     newPage: true,
-    blocks: [{ kind: 'list', items: assumptions(desk) }, ...abbreviations(), ...usual],
+    blocks: [{ kind: 'list', items: assumptions(desk) }, ...abbreviations(desk), ...usual],
   };
 }
 
@@ -39,16 +39,16 @@ function assumptions(desk: Desk): readonly Words[] {
       ' beyond the quilt top on every side.',
     ],
     [
-      'Make ',
-      field(count(1, 'block')),
-      ' block first and measure it. If it does not come out at the size given, adjust the seam before you cut the rest.',
+      'Make one block first and measure it. If it does not come out at the size given, adjust the seam before you cut the rest.',
     ],
     ['A solid arrow shows which way a seam is pressed. Dots are stitches, dashes are cuts.'],
     ['Cutting with a rotary cutter, machine quilting and sewing on a binding are not taught here.'],
   ];
 }
 
-function abbreviations(): readonly Block[] {
+function abbreviations({ sizes }: Desk): readonly Block[] {
+  const stripSets = sizes.some(({ cloth }) => cloth.pieces.some(({ subCut }) => subCut !== undefined));
+  const nests = sizes.some(({ pressing }) => pressing.nests > 0);
   return [
     { kind: 'heading', text: 'Words used' },
     {
@@ -57,8 +57,8 @@ function abbreviations(): readonly Block[] {
         [{ strong: 'WOF' }, ' – width of fabric, from selvage to selvage.'],
         [{ strong: 'Finished' }, ' – as it measures once it is sewn in all round.'],
         [{ strong: 'Unfinished' }, ' – as it measures with its seam allowance still showing.'],
-        [{ strong: 'Sub-cut' }, ' – a piece cut across a sewn strip set.'],
-        [{ strong: 'Nest' }, ' – seams pressed to opposite sides lock together where they meet.'],
+        ...(stripSets ? [[{ strong: 'Sub-cut' }, ' – a piece cut across a sewn strip set.']] : []),
+        ...(nests ? [[{ strong: 'Nest' }, ' – seams pressed to opposite sides lock together where they meet.']] : []),
       ],
     },
   ];

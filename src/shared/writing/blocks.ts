@@ -1,13 +1,14 @@
 import { blockFigure } from '../diagrams/blockFigure.ts';
 import { type BlockStep, blockStepFigures } from '../diagrams/blockSteps.ts';
+import type { Turn } from '../drawing/turn.ts';
 import { count } from '../measure/traced.ts';
 import type { BlockPart, UnitLeaf } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
-import type { WorkedBlock } from '../workroom/workedOut.ts';
-import type { Block, Section, Step, Words } from './book.ts';
-import { type Desk, sizesWith } from './desk.ts';
+import type { WorkedBlock, WorkedSize } from '../workroom/workedOut.ts';
+import type { Block, CaptionedFigure, Section, Step, Words } from './book.ts';
+import { type Desk, namesOf, perSize, sizesWith } from './desk.ts';
 import { lettersOf } from './unitGroups.ts';
-import { field, listed, sizesWords } from './words.ts';
+import { field, inSizes, listed, sizesWords } from './words.ts';
 
 /** Each block sewn together, with its pressing. */
 export function blocks(desk: Desk): Section {
@@ -26,18 +27,20 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
   const { piecing, pressing, fabricOf } = block;
   const whole = blockFigure(piecing, grid, fabricOf, { units: true, name: `Block ${block.id}, ${block.name}` });
   const steps = blockStepFigures(piecing, grid, fabricOf, pressing, plainLetters(desk, block));
-  const unfinished = sizes
-    .map((size) => size.blocks.find(({ id }) => id === block.id)?.unfinished)
-    .filter((size) => size !== undefined);
-  const measures: Words = ['Block ', { strong: block.id }, ' measures ', ...sizesWords(unfinished), ', unfinished.'];
-  const made: Step['perSize'] = {
-    label: 'Make',
-    values: sizes.map(({ size, quilt }) => ({ size: size.name, value: count(quilt.counts[block.id] ?? 0, 'blocks') })),
-  };
+  const closing = [measures(desk, block, sizes), ...reversed(desk, block, sizes)];
+  const finished: readonly CaptionedFigure[] =
+    closing.length === 1
+      ? [{ figure: whole }]
+      : [
+          { figure: whole, caption: [block.id] },
+          { figure: mirrored(block, grid), caption: [`${block.id}r`] },
+        ];
+  const counts = sizes.map((size) => [size, count(size.quilt.counts[block.id] ?? 0, 'blocks')] as const);
+  const made = perSize(desk, 'Make', counts);
   if (steps.length === 0) {
     const only: Step = {
-      words: [['The block is this one piece.'], measures],
-      figures: [{ figure: whole }],
+      words: [['The block is this one piece.'], ...closing],
+      figures: finished,
       perSize: made,
     };
     return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number([only])];
@@ -46,9 +49,38 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
     const last = i === steps.length - 1;
     const words = [stepWords(desk, block, step, last)];
     if (!last) return { words, figures: [{ figure: step.figure }] };
-    return { words: [...words, measures], figures: [{ figure: step.figure }, { figure: whole }], perSize: made };
+    return { words: [...words, ...closing], figures: [{ figure: step.figure }, ...finished], perSize: made };
   });
   return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number(told)];
+}
+
+function measures(desk: Desk, block: WorkedBlock, sizes: readonly WorkedSize[]): Words {
+  const unfinished = sizes
+    .map((size) => size.blocks.find(({ id }) => id === block.id)?.unfinished)
+    .filter((size) => size !== undefined);
+  const said = sizesWords(unfinished, namesOf(desk, sizes));
+  return ['Block ', { strong: block.id }, ' measures ', ...said, ', unfinished.'];
+}
+
+/** How many of a block stand in the quilt as mirror images: they are sewn so from the start, for no turn makes them. */
+function reversed(desk: Desk, block: WorkedBlock, sizes: readonly WorkedSize[]): readonly Words[] {
+  const many = sizes.map(({ quilt }) => count(quilt.reversed[block.id] ?? 0, 'reversed'));
+  if (many.every(({ value }) => value === 0)) return [];
+  return [
+    [
+      'Of these, sew ',
+      ...inSizes(many, namesOf(desk, sizes)),
+      ' as block ',
+      { strong: `${block.id}r` },
+      ', reversed: lay everything out as its mirror image, left for right, and press it so too.',
+    ],
+  ];
+}
+
+const MIRRORED: Turn = { quarters: 0, mirrored: true };
+
+function mirrored({ piecing, fabricOf, id, name }: WorkedBlock, grid: number): CaptionedFigure['figure'] {
+  return blockFigure(piecing, grid, fabricOf, { units: true, turn: MIRRORED, name: `Block ${id}r, ${name} reversed` });
 }
 
 /** The chart letters of pieces that are only cut, to be shown where they are sewn in. */
@@ -69,12 +101,15 @@ function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolea
   // Rows were sewn in the step before; anything else is laid out here.
   const pieces = parts.every((inner) => inner.kind === 'unit') ? piecesOf(desk, block, parts) : '';
   const plain = made !== null && pieces !== '';
-  const what = isRows(step)
+  const rows = isRows(step);
+  const what = rows
     ? 'Sew the rows together'
     : plain
       ? `For each ${made} sew ${pieces} together`
-      : 'Sew the parts together';
-  const matching = plain ? '' : ', matching the seams where they meet';
+      : made === null
+        ? 'Lay the units out as shown and sew them together'
+        : `For each ${made} lay its units out as shown and sew them together`;
+  const matching = rows ? ', matching the seams where they meet' : '';
   const arrows = parts.length > 2 ? 'arrows point' : 'arrow points';
   return [`${what}${matching}. Press as the ${arrows}. `, ...ending(step, last)];
 }

@@ -100,7 +100,7 @@ export interface ChartRow {
 export interface Step {
   readonly words: readonly Words[];
   readonly figures: readonly CaptionedFigure[];
-  /** The counts for each size, printed as a small line under the words: "Make 16 · 32 · 48". */
+  /** The counts for each size, its name empty in a pattern of one size, printed as a small line under the words: "Make 16 · 32 · 48". */
   readonly perSize?: {
     readonly label: string;
     readonly values: readonly { readonly size: string; readonly value: Traced }[];

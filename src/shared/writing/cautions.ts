@@ -13,7 +13,7 @@ const USUAL: readonly Words[] = [
   [
     { strong: 'Rotary cutter. ' },
     'The blade is very sharp. Close it whenever you are not cutting, cut away from yourself on a mat, keep your fingers ',
-    'clear of the ruler’s edge, and keep it from children; a child who sews needs an adult beside her.',
+    'clear of the ruler’s edge, and keep it from children; a child who sews needs an adult beside them.',
   ],
   [{ strong: 'Iron. ' }, 'It burns. Stand it on its heel between seams, unplug it when you stop, and mind the cord.'],
   [
@@ -24,8 +24,8 @@ const USUAL: readonly Words[] = [
 
 const INFANT: Words = [
   { strong: 'A quilt for a baby. ' },
-  'Loose quilts and soft bedding do not belong where an infant sleeps. Use it awake and watched, on the floor or over ',
-  'your knees, and follow the advice of your local health authority.',
+  'Loose quilts and soft bedding do not belong where an infant sleeps. Use it only while the baby is awake ',
+  'and watched, and follow the advice of your local health authority.',
 ];
 
 const SELLER: Words = [

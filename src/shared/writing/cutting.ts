@@ -1,4 +1,5 @@
-import type { FabricNeed, PieceLine, Strip } from '../cloth/cloth.ts';
+import type { FabricNeed, PieceLine, Strip, StripPiece } from '../cloth/cloth.ts';
+import { inchesText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
 import { count, given } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
@@ -27,15 +28,20 @@ export function cutting(desk: Desk): Section {
         kind: 'words',
         tone: 'body',
         text: [
-          'Cut these strips across the width of the fabric, then the pieces from them: “',
-          field(count(3, 'strips')),
-          ' × 4″: 5 C” is three strips, four inches high, with five pieces C cut from each. ',
-          'Trim a piece with a star to its own height: it is lower than its strip.',
+          'Cut these strips across the width of the fabric, then the pieces from them: “3 × 4″: 15 C” is three strips, ',
+          'four inches high, that give fifteen pieces C. Where a line has several letters, each of its strips gives the ',
+          'same. A piece with a star is lower than its strip: trim it.',
+          ...joinedWords(desk),
         ],
       },
       { kind: 'chart', chart: stripsChart(desk) },
     ],
   };
+}
+
+function joinedWords({ sizes }: Desk): Words {
+  const letter = sizes.flatMap(({ cloth }) => cloth.pieces).find(({ joined }) => joined !== undefined)?.letter;
+  return letter === undefined ? [] : [` “12″ of ${letter}” is an end to be joined into ${letter}.`];
 }
 
 function piecesChart(desk: Desk): Chart {
@@ -98,41 +104,76 @@ function stripsChart(desk: Desk): Chart {
   const { pattern, sizes } = desk;
   const rows = pattern.fabrics.flatMap(({ id, name }): ChartRow[] => {
     const needs = sizes.map(({ cloth }) => cloth.needs.find((need) => need.fabric === id));
-    const most = Math.max(...needs.map((need) => need?.plan.strips.length ?? 0));
+    const lines = needs.map((need, i) => (need === undefined ? [] : stripLines(need, sizes[i] as WorkedSize)));
+    const most = Math.max(...lines.map((its) => its.length));
     if (most === 0) return [];
-    const lines = Array.from({ length: most }, (_, i): ChartRow => {
-      return { cells: needs.map((need) => stripWords(need?.plan.strips[i])) };
-    });
     return [
-      { group: { fabric: id }, cells: [[{ strong: name }]] },
-      ...lines,
-      { cells: needs.map((need) => (need === undefined ? ['–'] : proofWords(need))) },
+      { group: { fabric: id }, cells: [[{ strong: name }], totalWords(needs)] },
+      ...Array.from({ length: most }, (_, i): ChartRow => ({ cells: lines.map((its) => its[i] ?? ['']) })),
     ];
   });
   return {
     id: 'strips',
-    title: 'Strips to cut',
     columns: sizes.map(({ size }) => ({ title: size.name, align: 'left', share: 1 })),
     rows,
   };
 }
 
-/** "3 × 6¼″: 5 C, 5 I*". */
-function stripWords(strip: Strip | undefined): Words {
-  if (strip === undefined) return [''];
-  const many = new Map<string, number>();
-  for (const piece of strip.pieces) {
-    const letter = same(piece.height, strip.height) ? piece.letter : `${piece.letter}*`;
-    many.set(letter, (many.get(letter) ?? 0) + piece.count);
-  }
-  const from = [...many].map(([letter, times]) => (times === 1 ? letter : `${times} ${letter}`));
-  return [field(count(strip.times, 'strips')), ' × ', field(given(strip.height, 'height')), `: ${from.join(', ')}`];
+/** The strips of one fabric in one size, a line for each kind: "4 × 6¼″: 18 C, 22 J*". */
+function stripLines({ plan }: FabricNeed, { cloth }: WorkedSize): readonly Words[] {
+  return alikeTogether(plan.strips).map(({ height, times, pieces }): Words => {
+    const from = pieces.map((piece) => pieceText(piece, height, plan.width, cloth.pieces));
+    return [field(count(times, 'strips')), ' × ', field(given(height, 'height')), `: ${from.join(', ')}`];
+  });
 }
 
-/** The strips in all, and how good the plan is, as proved. */
-function proofWords({ plan, least }: FabricNeed): Words {
-  const strips: Words = [field(count(plan.stripCount, 'strips')), plan.stripCount === 1 ? ' strip; ' : ' strips; '];
-  if (plan.proven) return [...strips, 'less cloth cannot do'];
-  if (least) return [...strips, 'fewer yards cannot do'];
-  return [...strips, `at most ${Math.max(1, Math.ceil((1 - plan.bound / plan.length.value) * 100))} % over the least`];
+interface StripLine {
+  readonly height: number;
+  readonly times: number;
+  /** From all of these strips together. */
+  readonly pieces: readonly StripPiece[];
+}
+
+/** Strips of one height that give one kind of piece only are one line, the last of them less full than the others. */
+function alikeTogether(strips: readonly Strip[]): readonly StripLine[] {
+  const lines: StripLine[] = [];
+  for (const { height, times, pieces: inEach } of strips) {
+    const pieces = inEach.map((piece) => ({ ...piece, count: piece.count * times }));
+    const at = pieces.length > 1 ? -1 : lines.findIndex((line) => isAlike(line, height, pieces[0]));
+    const known = lines[at];
+    if (known === undefined) lines.push({ height, times, pieces });
+    else lines[at] = { height, times: known.times + times, pieces: added(known.pieces, pieces) };
+  }
+  return lines;
+}
+
+function isAlike(line: StripLine, height: number, piece: StripPiece | undefined): boolean {
+  const [only, ...others] = line.pieces;
+  if (piece === undefined || only === undefined || others.length > 0 || !same(line.height, height)) return false;
+  return only.letter === piece.letter && same(only.width, piece.width) && same(only.height, piece.height);
+}
+
+function added(a: readonly StripPiece[], b: readonly StripPiece[]): readonly StripPiece[] {
+  return a.map((piece, i) => ({ ...piece, count: piece.count + (b[i]?.count ?? 0) }));
+}
+
+/** "18 C"; with a star when it is lower than its strip; "K" for whole strips and "12″ of K" for an end of a joined one. */
+function pieceText(piece: StripPiece, height: number, usable: number, lines: readonly PieceLine[]): string {
+  const { letter, count: many } = piece;
+  const star = same(piece.height, height) ? '' : '*';
+  const line = lines.find((one) => one.letter === letter && one.joined !== undefined);
+  if (line !== undefined && !same(piece.width, usable)) return `${inchesText(piece.width)} of ${letter}${star}`;
+  return line !== undefined || many === 1 ? `${letter}${star}` : `${many} ${letter}${star}`;
+}
+
+/** "8 · 23 · 31 strips", a dash for a size that takes none. */
+function totalWords(needs: readonly (FabricNeed | undefined)[]): Words {
+  const last = needs.at(-1)?.plan.stripCount;
+  const counts = needs.flatMap(
+    (need, i): Words => [
+      ...(i === 0 ? [] : [' · ']),
+      need === undefined ? '–' : field(count(need.plan.stripCount, 'strips')),
+    ],
+  );
+  return [...counts, last === 1 ? ' strip' : ' strips'];
 }

@@ -1,6 +1,8 @@
+import type { Figure } from '../diagrams/figure.ts';
+import type { Traced } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { WorkedBlock, WorkedOut, WorkedSize } from '../workroom/workedOut.ts';
-import type { Step } from './book.ts';
+import type { CaptionedFigure, Step } from './book.ts';
 
 /** What every section is written from. */
 export interface Desk {
@@ -46,6 +48,26 @@ export function fabricName(pattern: Pattern, id: string): string {
 /** The names of the sizes in order, as the key to numbers that stand side by side. */
 export function sizeNames(desk: Desk): string {
   return desk.sizes.map(({ size }) => size.name).join(' · ');
+}
+
+/** A figure of one size, which is named under it when the pattern has others. */
+export function shownFigure(desk: Desk, { size }: WorkedSize, figure: Figure): CaptionedFigure {
+  return desk.sizes.length === 1 ? { figure } : { figure, caption: [size.name] };
+}
+
+/** Counts for each size under a step; in a pattern of one size the size need not be named. */
+export function perSize(
+  desk: Desk,
+  label: string,
+  counts: readonly (readonly [WorkedSize, Traced])[],
+): NonNullable<Step['perSize']> {
+  const one = desk.sizes.length === 1;
+  return { label, values: counts.map(([{ size }, value]) => ({ size: one ? '' : size.name, value })) };
+}
+
+/** The names of some sizes when they are not all of the pattern's, for numbers that stand side by side; else null. */
+export function namesOf(desk: Desk, sizes: readonly WorkedSize[]): readonly string[] | null {
+  return sizes.length === desk.sizes.length ? null : sizes.map(({ size }) => size.name);
 }
 
 /** The sizes that take a block. */

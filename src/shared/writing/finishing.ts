@@ -2,7 +2,7 @@ import { backingFigure } from '../diagrams/backingFigure.ts';
 import { plain } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { ChartRow, Section, Step, Words } from './book.ts';
-import type { Desk } from './desk.ts';
+import { type Desk, shownFigure } from './desk.ts';
 import { field, inSizes, sizeWords } from './words.ts';
 
 /** Backing, batting, quilting and binding. */
@@ -35,31 +35,36 @@ function rows(sizes: readonly WorkedSize[]): readonly ChartRow[] {
   return [
     row('Quilt top, unfinished', ({ quilt }) => sizeWords(quilt.unfinished)),
     row('Backing, at least', ({ cloth }) => sizeWords(cloth.backing)),
-    row('Backing panels', ({ cloth }) => [field(cloth.backing.panels), ...seamWords(cloth.backing.seams)]),
+    row('Backing panels', ({ cloth }) => panelWords(cloth.backing)),
     row('Batting, at least', ({ cloth }) => sizeWords(cloth.batting)),
     row('Binding strips', ({ cloth }) => [field(cloth.binding.strips), ' of ', field(cloth.binding.stripWidth)]),
   ];
 }
 
-function seamWords(seams: WorkedSize['cloth']['backing']['seams']): Words {
-  if (seams === 'none') return [];
-  return [seams === 'across' ? ', seams across' : ', seams down'];
+/** "2 of 88″ × WOF, seams down". */
+function panelWords({ panels, panelLength, seams }: WorkedSize['cloth']['backing']): Words {
+  return [field(panels), ' of ', field(panelLength), ' × WOF', seams === 'none' ? '' : `, seams ${seams}`];
 }
 
-function backingStep({ shown }: Desk): Step {
+function backingStep(desk: Desk): Step {
+  const inPanels = desk.sizes.filter(({ cloth }) => cloth.backing.seams !== 'none');
+  const shown = inPanels.includes(desk.shown) ? desk.shown : (inPanels[0] ?? desk.shown);
   const { backing } = shown.cloth;
   const figure = backingFigure(
     { fabric: backing.fabric, ...plain(backing), panels: backing.panels.value, seams: backing.seams },
     plain(shown.quilt.finished),
   );
   return {
-    words: [
-      [
-        'Cut off the selvages and sew the backing panels together with seams that run as the chart says. Press the seams open.',
-      ],
-    ],
-    figures: [{ figure, caption: [shown.size.name] }],
+    words: [[backingWords(inPanels.length, desk.sizes.length)]],
+    figures: [shownFigure(desk, shown, figure)],
   };
+}
+
+function backingWords(inPanels: number, all: number): string {
+  if (inPanels === 0) return 'Cut off the selvages. The backing is one piece.';
+  const sewn = 'with seams that run as the chart says, and press the seams open.';
+  if (inPanels === all) return `Cut off the selvages. Sew the backing panels together ${sewn}`;
+  return `Cut off the selvages. Where the chart gives more than one backing panel, sew them together ${sewn}`;
 }
 
 function layersStep(): Step {
@@ -74,9 +79,9 @@ function bindingStep(desk: Desk): Step {
   return {
     words: [
       [
-        'Join the binding strips end to end, fold them lengthwise with the wrong sides together and press. You need ',
+        'Join the binding strips end to end with diagonal seams, press these open, fold the strip lengthwise with the wrong sides together and press. It takes ',
         ...inSizes(lengths),
-        ' of binding. Trim the layers even with the quilt top, sew the binding on, fold it over the edge and sew it down.',
+        ' of strip, joins and corners counted in. Trim the layers even with the quilt top, sew the binding on, fold it over the edge and sew it down.',
       ],
     ],
     figures: [],

@@ -16,9 +16,14 @@ export function skills(desk: Desk): readonly Words[] {
   return [
     ...[...methods].map((name) => [name]),
     ['Straight seams from edge to edge throughout'],
-    ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points)]] : []),
+    ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points, allNames(desk))]] : []),
     ['Smallest piece, finished: ', ...smallest(desk)],
   ];
+}
+
+/** Names stand behind the numbers here: their order is only told on a later page. */
+function allNames({ sizes }: Desk): readonly string[] {
+  return sizes.map(({ size }) => size.name);
 }
 
 /** Short words for the cover. */

@@ -1,3 +1,4 @@
+import { isHanded } from '../piecing/likeness.ts';
 import type { Unit } from '../piecing/piecing.ts';
 import type { SizedUnit, WorkedBlock, WorkedSize } from '../workroom/workedOut.ts';
 import { type Desk, sizesWith } from './desk.ts';
@@ -9,6 +10,8 @@ export interface UnitGroup {
   readonly unit: Unit;
   /** Letters of the blocks that have it. */
   readonly blocks: readonly string[];
+  /** The same unit in each of those blocks, by the key it has there. */
+  readonly members: readonly { readonly block: string; readonly unit: string }[];
   readonly inSizes: readonly UnitInSize[];
   /** Letters of the pieces it is made of, in the order they are cut for it. */
   readonly letters: readonly string[];
@@ -19,6 +22,8 @@ export interface UnitInSize {
   readonly sized: SizedUnit;
   /** Units the whole quilt needs of it, over all its blocks. */
   readonly needed: number;
+  /** How many of those are sewn as mirror images, because they go into reversed blocks and a turn does not do as well. */
+  readonly reversed: number;
 }
 
 /** The units that have to be made, in the order blocks first take them; plain pieces are only cut and are left out. */
@@ -30,7 +35,9 @@ export function unitGroups(desk: Desk): readonly UnitGroup[] {
       if (!inSizes.some(({ sized }) => sized.plan.stages.length > 0)) continue;
       const key = likeness(block, unit, inSizes);
       const known = groups.get(key);
-      const group = { block, unit, blocks: [block.id], inSizes, letters: lettersOf(desk, block.id, unit.key) };
+      const letters = lettersOf(desk, block.id, unit.key);
+      const members = [{ block: block.id, unit: unit.key }];
+      const group = { block, unit, blocks: [block.id], members, inSizes, letters };
       groups.set(key, known === undefined ? group : together(known, group));
     }
   }
@@ -38,9 +45,12 @@ export function unitGroups(desk: Desk): readonly UnitGroup[] {
 }
 
 function sizesOf(desk: Desk, block: string, unit: Unit): readonly UnitInSize[] {
+  const handed = isHanded(unit);
   return sizesWith(desk, block).flatMap((size) => {
     const sized = size.blocks.find(({ id }) => id === block)?.units.find((one) => one.unit.key === unit.key);
-    return sized === undefined || sized.needed === 0 ? [] : [{ size, sized, needed: sized.needed }];
+    if (sized === undefined || sized.needed === 0) return [];
+    const reversed = handed ? sized.perBlock * (size.quilt.reversed[block] ?? 0) : 0;
+    return [{ size, sized, needed: sized.needed, reversed }];
   });
 }
 
@@ -66,10 +76,13 @@ function together(a: UnitGroup, b: UnitGroup): UnitGroup {
     const at = inSizes.findIndex(({ size }) => size === other.size);
     const same = inSizes[at];
     if (same === undefined) inSizes.push(other);
-    else inSizes[at] = { ...same, needed: same.needed + other.needed };
+    else {
+      const [needed, reversed] = [same.needed + other.needed, same.reversed + other.reversed];
+      inSizes[at] = { ...same, needed, reversed };
+    }
   }
   const letters = [...new Set([...a.letters, ...b.letters])];
-  return { ...a, blocks: [...a.blocks, ...b.blocks], inSizes, letters };
+  return { ...a, blocks: [...a.blocks, ...b.blocks], members: [...a.members, ...b.members], inSizes, letters };
 }
 
 /** The chart letters of what is cut for a unit. */

@@ -2,9 +2,9 @@ import { sceneFigure } from '../diagrams/sceneFigure.ts';
 import { unitFigure } from '../diagrams/unitFigure.ts';
 import { count } from '../measure/traced.ts';
 import type { Block, Section, Step, Words } from './book.ts';
-import { type Desk, fabricName } from './desk.ts';
+import { type Desk, fabricName, namesOf, perSize } from './desk.ts';
 import { type UnitGroup, type UnitInSize, unitGroups } from './unitGroups.ts';
-import { alike, field, listed } from './words.ts';
+import { alike, field, inSizes, listed } from './words.ts';
 
 /** Every unit that has to be made, step by step. Empty when the pattern is made of plain pieces only. */
 export function units(desk: Desk): Section {
@@ -45,20 +45,21 @@ function unitSteps(desk: Desk, group: UnitGroup, its: readonly UnitInSize[]): re
   return stages.map((stage, i): Step => {
     const last = i === stages.length - 1;
     const figures = [{ figure: sceneFigure(stage.scene, group.block.fabricOf) }];
-    const words = stageWords(its, i);
-    if (!last) return { words, figures };
+    const words = stageWords(desk, its, i);
+    if (!last) return { words, figures, ...(i === 0 ? stripSets(desk, group, its) : {}) };
     return {
-      words,
+      words: [...words, ...reversed(desk, group, its)],
       figures: [...figures, ...finished(group, shown)],
-      perSize: made(its),
+      perSize: made(desk, its),
     };
   });
 }
 
 /** One sentence for all sizes where they run alike, else one for each size under its name. */
-function stageWords(its: readonly UnitInSize[], stage: number): readonly Words[] {
+function stageWords(desk: Desk, its: readonly UnitInSize[], stage: number): readonly Words[] {
   const sentences = its.map(({ sized }) => sized.plan.stages[stage]?.words ?? []);
-  const together = alike(sentences);
+  const sizes = its.map(({ size }) => size);
+  const together = alike(sentences, namesOf(desk, sizes));
   if (together !== null) return [together];
   return its.map(({ size }, i): Words => {
     const words = (sentences[i] ?? []).map((part) => (typeof part === 'string' ? part : field(part)));
@@ -66,11 +67,33 @@ function stageWords(its: readonly UnitInSize[], stage: number): readonly Words[]
   });
 }
 
-function made(its: readonly UnitInSize[]): NonNullable<Step['perSize']> {
-  return {
-    label: 'Make',
-    values: its.map(({ size, needed }) => ({ size: size.size.name, value: count(needed, 'units') })),
-  };
+/** Of a unit that is another in the mirror: how many go into reversed blocks. */
+function reversed(desk: Desk, group: UnitGroup, its: readonly UnitInSize[]): readonly Words[] {
+  if (its.every((one) => one.reversed === 0)) return [];
+  const many = its.map((one) => count(one.reversed, 'reversed'));
+  const sizes = its.map(({ size }) => size);
+  const blocks = group.blocks.map((letter) => `${letter}r`);
+  const one = blocks.length === 1 ? `block ${blocks[0]}` : `blocks ${listed(blocks)}`;
+  return [
+    ['Of these, make ', ...inSizes(many, namesOf(desk, sizes)), ` as the mirror image, left for right, for ${one}.`],
+  ];
+}
+
+/** How many strip sets are sewn in all, when these units are all that is cut from them. */
+function stripSets(desk: Desk, group: UnitGroup, its: readonly UnitInSize[]): Pick<Step, 'perSize'> {
+  const isMember = (use: { readonly block: string | null; readonly unit: string }) =>
+    group.members.some(({ block, unit }) => block === use.block && unit === use.unit);
+  const sets = its.flatMap(({ size }) => {
+    const line = size.cloth.pieces.find(({ subCut, use }) => subCut !== undefined && use.some(isMember));
+    if (line?.subCut === undefined || !line.use.every(isMember)) return [];
+    return [[size, line.subCut.sets] as const];
+  });
+  return sets.length === 0 || sets.length < its.length ? {} : { perSize: perSize(desk, 'Strip sets', sets) };
+}
+
+function made(desk: Desk, its: readonly UnitInSize[]): NonNullable<Step['perSize']> {
+  const counts = its.map(({ size, needed }) => [size, count(needed, 'units')] as const);
+  return perSize(desk, 'Make', counts);
 }
 
 /** The finished unit, when its last stage does not end in the unit itself. */

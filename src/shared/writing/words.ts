@@ -15,12 +15,29 @@ export function strong(text: string): Inline {
 /** What parts the values of one number in several sizes. */
 const BETWEEN_SIZES = ' · ';
 
-/** One number in every size, in the pattern's order; said once when it is the same in all. */
-export function inSizes(values: readonly Traced[]): Words {
+/** The names of some sizes, in order; null stands for all sizes, whose order the maker knows. */
+export type Named = readonly string[] | null;
+
+/**
+ * One number in every size, in the pattern's order; said once when it is the same in all. Where it is not said for every
+ * size of the pattern, each number has its size's name behind it, for the order alone would mislead.
+ */
+export function inSizes(values: readonly Traced[], named: Named = null): Words {
   const [first] = values;
   if (first === undefined) return [];
   if (values.every((value) => same(value.value, first.value))) return [field(first)];
-  return values.flatMap((value, i) => (i === 0 ? [field(value)] : [BETWEEN_SIZES, field(value)]));
+  return between(
+    values.map((value) => [field(value)]),
+    named,
+  );
+}
+
+function between(each: readonly Words[], named: Named): Words {
+  return each.flatMap((words, i) => [
+    ...(i === 0 ? [] : [BETWEEN_SIZES]),
+    ...words,
+    ...(named === null ? [] : [` (${named[i]})`]),
+  ]);
 }
 
 /** A size of cloth: `8½″ × 4½″`, or `8½″ square`. */
@@ -29,14 +46,16 @@ export function sizeWords({ width, height }: TracedSize): Words {
   return [field(width), ' × ', field(height)];
 }
 
-/** A size of cloth in every size of the pattern, said once when it is the same in all. */
-export function sizesWords(sizes: readonly TracedSize[]): Words {
+/** A size of cloth in every size of the pattern, said once when it is the same in all; “square” is said once, too. */
+export function sizesWords(sizes: readonly TracedSize[], named: Named = null): Words {
   const [first] = sizes;
   if (first === undefined) return [];
   const alike = ({ width, height }: TracedSize) =>
     same(width.value, first.width.value) && same(height.value, first.height.value);
   if (sizes.every(alike)) return sizeWords(first);
-  return sizes.flatMap((size, i) => [...(i === 0 ? [] : [BETWEEN_SIZES]), ...sizeWords(size)]);
+  const square = ({ width, height }: TracedSize) => same(width.value, height.value);
+  if (named === null && sizes.every(square)) return [...inSizes(sizes.map(({ width }) => width)), ' square'];
+  return between(sizes.map(sizeWords), named);
 }
 
 type Sentence = readonly (string | Traced)[];
@@ -45,7 +64,7 @@ type Sentence = readonly (string | Traced)[];
  * The same sentence in every size of the pattern: its words once, each of its numbers in every size. A width and a height
  * with a × between them stay together. Null when the sentences do not run alike.
  */
-export function alike(sentences: readonly Sentence[]): Words | null {
+export function alike(sentences: readonly Sentence[], named: Named = null): Words | null {
   const [first] = sentences;
   if (first === undefined) return null;
   const words: Inline[] = [];
@@ -58,9 +77,14 @@ export function alike(sentences: readonly Sentence[]): Words | null {
     }
     const heights = first[i + 1] === ' × ' ? partsAt(sentences, i + 2) : null;
     if (heights === null || typeof heights === 'string') {
-      words.push(...inSizes(here));
+      words.push(...inSizes(here, named));
     } else {
-      words.push(...sizesWords(here.map((width, k) => ({ width, height: heights[k] as Traced }))));
+      words.push(
+        ...sizesWords(
+          here.map((width, k) => ({ width, height: heights[k] as Traced })),
+          named,
+        ),
+      );
       i += 2;
     }
   }

@@ -14,11 +14,15 @@ export function sectionPieces(desk: Desk, section: Section): Piece[] {
   const covered = section.blocks.some((block) => block.kind === 'cover');
   const title = covered || section.title === '' ? [] : [sectionTitle(desk, section.title, section.newPage)];
   const together = sideBySide(section.blocks);
-  const blocks = together.flatMap((block, index) => {
-    const pieces = blockPieces(desk, block);
-    return introduces(together, index) ? pieces.map((piece) => ({ ...piece, keepWithNext: true })) : pieces;
+  const all = [...title];
+  let run = 0;
+  together.forEach((block, index) => {
+    // A run of steps begins under its heading; what is above that is on a page of its own if there is no room for both.
+    if (block.kind === 'heading' && together[index - 1]?.kind === 'steps') run = all.length;
+    const pieces = blockPieces(desk, block, heightOf(all.slice(run)));
+    all.push(...(introduces(together, index) ? pieces.map((piece) => ({ ...piece, keepWithNext: true })) : pieces));
   });
-  return [...title, ...blocks];
+  return all;
 }
 
 type FiguresBlock = Extract<Block, { kind: 'figures' }>;
@@ -41,14 +45,21 @@ function isSingle(block: Block): block is FiguresBlock {
   return block.kind === 'figures' && !block.sameScale && block.figures.length === 1;
 }
 
-/** Words under a title or heading that lead up to a chart, steps or figures stay with them. */
+/** One or two paragraphs under a title or heading that lead up to a chart, steps or figures stay with them. */
 function introduces(blocks: readonly Together[], index: number): boolean {
-  const [before, here, after] = [blocks[index - 1], blocks[index], blocks[index + 1]];
-  const opens = before === undefined || before.kind === 'heading';
-  return opens && here?.kind === 'words' && after !== undefined && after.kind !== 'words';
+  const opens = (at: number) => at <= 0 || blocks[at - 1]?.kind === 'heading';
+  const isWords = (at: number) => blocks[at]?.kind === 'words';
+  const leads = (at: number) => isWords(at) && blocks[at + 1] !== undefined && !isWords(at + 1);
+  if (leads(index)) return opens(index) || (isWords(index - 1) && opens(index - 1));
+  return isWords(index) && opens(index) && leads(index + 1);
 }
 
-function blockPieces(desk: Desk, block: Together): Piece[] {
+function heightOf(pieces: readonly Piece[]): number {
+  return pieces.reduce((sum, { height, after = 0 }) => sum + height + after, 0);
+}
+
+/** @param above what stands above on the page at the least, points */
+function blockPieces(desk: Desk, block: Together, above: number): Piece[] {
   switch (block.kind) {
     case 'cover':
       return [cover(desk, block)];
@@ -61,7 +72,7 @@ function blockPieces(desk: Desk, block: Together): Piece[] {
     case 'chart':
       return chart(desk, block.chart);
     case 'steps':
-      return steps(desk, block.steps, block.firstNumber);
+      return steps(desk, block.steps, block.firstNumber, above);
     case 'figures':
       return figureRows(desk, block.figures, block.sameScale, 'large' in block);
     case 'caution':

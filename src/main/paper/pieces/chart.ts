@@ -6,13 +6,15 @@ import { type Column, columnsOf } from './chartColumns.ts';
 import { groupRow } from './chartGroup.ts';
 import { bottomOf, type Content, type Holder, movedContent, type Piece } from './piece.ts';
 
-const PAD = 2.75;
+const PAD = 2.5;
 const HEAD_PAD = 4;
 const TITLE_GAP = 6;
 /** The tone hangs over the columns so that the letters stand on the grid. */
 const OVERHANG = 6;
 const TONED = 3;
 const AFTER = 18;
+/** A chart without groups and with no more rows than this is never parted. */
+const SHORT = 8;
 
 /** A chart across the full width: its head is repeated on every page it runs over, a row is never parted. */
 export function chart(desk: Desk, data: Chart): Piece[] {
@@ -25,6 +27,7 @@ export function chart(desk: Desk, data: Chart): Piece[] {
   ];
   let group: Piece | null = null;
   let inGroup = 0;
+  const short = data.rows.length <= SHORT && data.rows.every((row) => row.group === undefined);
   data.rows.forEach((row, index) => {
     const again = group === null ? [head] : [head, group];
     if (row.group !== undefined) {
@@ -36,7 +39,7 @@ export function chart(desk: Desk, data: Chart): Piece[] {
       return;
     }
     inGroup += 1;
-    const keepWithNext = keptWithNext(data.rows, index, inGroup);
+    const keepWithNext = short ? index < data.rows.length - 1 : keptWithNext(data.rows, index, inGroup);
     pieces.push({ ...bodyRow(desk, columns, row, size, inGroup % TONED === 0), holder, again, keepWithNext });
   });
   return pieces.map((piece, i) => (i === pieces.length - 1 ? { ...piece, after: AFTER } : piece));

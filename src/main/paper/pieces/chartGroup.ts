@@ -11,7 +11,7 @@ import { type Content, movedContent, type Piece } from './piece.ts';
 /** A swatch in points: the pen draws it a point to the inch. */
 const SWATCH = { width: 14, height: 11 };
 const INDENT = 21;
-const ABOVE = 9;
+const ABOVE = 8;
 const BELOW = 3;
 
 /** Where a group stands in its chart. */

@@ -11,6 +11,9 @@ type CoverBlock = Extract<Block, { kind: 'cover' }>;
 const COLUMN_GAP = 28;
 const NAME_GAP = 16;
 const UNDER_LABEL = 2;
+/** Skills stand a line each, as the sizes do, unless they are many. */
+const MOST_LINES = 6;
+const NAME = { ...TYPE.coverFact, bold: true };
 /** Names of sizes take no more of their column than this. */
 const NAME_SHARE = 0.62;
 
@@ -22,14 +25,14 @@ export function coverFacts(desk: Desk, block: CoverBlock, width: number): Conten
 }
 
 function sizeFacts(desk: Desk, sizes: readonly CoverSize[], width: number): Content[] {
-  const label = setRuns(desk, [{ text: LABELS.sizes, style: TYPE.label }], width);
-  const names = sizes.map((size) => widthOf(desk.document, size.name, TYPE.chartGroup) + 0.01);
+  const label = setRuns(desk, [{ text: LABELS.sizes, style: TYPE.coverLabel }], width);
+  const names = sizes.map((size) => widthOf(desk.document, size.name, NAME) + 0.01);
   const column = Math.min(Math.max(0, ...names), width * NAME_SHARE);
   let y = label.height + UNDER_LABEL;
   const lines = sizes.map((size) => {
-    const name = setRuns(desk, [{ text: `${size.name} `, style: TYPE.chartGroup }], column);
+    const name = setRuns(desk, [{ text: `${size.name} `, style: NAME }], column);
     const text = sizeText(size.width.value, size.height.value);
-    const finished = setRuns(desk, [{ text, style: TYPE.chart, whole: true }], width - column - NAME_GAP);
+    const finished = setRuns(desk, [{ text, style: TYPE.coverFact, whole: true }], width - column - NAME_GAP);
     const beside = finished.items.map((item) => ({ ...item, x: item.x + column + NAME_GAP }));
     const line = movedContent({ tag: 'P', items: [...name.items, ...beside] }, 0, y);
     y += Math.max(name.height, finished.height);
@@ -40,14 +43,26 @@ function sizeFacts(desk: Desk, sizes: readonly CoverSize[], width: number): Cont
 
 function skillFacts(desk: Desk, skills: readonly string[], width: number): Content[] {
   if (skills.length === 0) return [];
-  const label = setRuns(desk, [{ text: LABELS.skills, style: TYPE.label }], width);
+  const label = setRuns(desk, [{ text: LABELS.skills, style: TYPE.coverLabel }], width);
+  if (skills.length <= MOST_LINES)
+    return [{ tag: 'P', items: label.items }, ...skillLines(desk, skills, width, label.height)];
   const runs = skills.flatMap((skill, i) => [
-    ...(i === 0 ? [] : [{ text: ' · ', style: TYPE.chart }]),
-    { text: skill, style: TYPE.chart, whole: true },
+    ...(i === 0 ? [] : [{ text: ' · ', style: TYPE.coverFact }]),
+    { text: skill, style: TYPE.coverFact, whole: true },
   ]);
   const box = setRuns(desk, runs, width);
   return [
     { tag: 'P', items: label.items },
     movedContent({ tag: 'P', items: box.items }, 0, label.height + UNDER_LABEL),
   ];
+}
+
+function skillLines(desk: Desk, skills: readonly string[], width: number, top: number): Content[] {
+  let y = top + UNDER_LABEL;
+  return skills.map((skill) => {
+    const box = setRuns(desk, [{ text: skill, style: TYPE.coverFact }], width);
+    const line = movedContent({ tag: 'P', items: box.items }, 0, y);
+    y += box.height;
+    return line;
+  });
 }

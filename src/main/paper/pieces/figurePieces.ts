@@ -7,8 +7,9 @@ import { columns } from '../sheet.ts';
 import { TYPE } from '../type.ts';
 import { movedContent, type Piece } from './piece.ts';
 
-/** Points; two rows of large ones make a page. */
-const TALLEST = { same: 150, own: 190, large: 290 };
+/** Points; two rows of large ones make a page, three when they are many. */
+const TALLEST = { same: 150, own: 190, large: 290, many: 190 };
+const MANY = 5;
 
 /** Figures across the full width; a row is never parted. Large ones are worth reading one by one. */
 export function figureRows(
@@ -20,7 +21,7 @@ export function figureRows(
   const room = {
     width: desk.sheet.frameWidth,
     height: Number.POSITIVE_INFINITY,
-    each: sameScale ? TALLEST.same : large ? TALLEST.large : TALLEST.own,
+    each: sameScale ? TALLEST.same : large ? (figures.length < MANY ? TALLEST.large : TALLEST.many) : TALLEST.own,
   };
   return setFigures(desk, figures, { room, sameScale }).map(({ content, height }, index) => ({
     height,

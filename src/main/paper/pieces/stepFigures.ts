@@ -13,8 +13,10 @@ const DETAILED = { patches: 48, each: 170 };
 const BELOW_GAP = 10;
 /** A page's rest lower than this shows no figure; they go to the next page. */
 const LEAST_ROOM = 120;
-/** Figures of one run of steps share a scale when theirs differ by no more than this. */
+/** Figures of one run of steps share a scale when theirs differ by no more than this; else small things are drawn larger. */
 const NEAR = 2.2;
+/** How much larger, then: 0 would be one scale for all, 1 all of one height. */
+const LARGER = 0.75;
 
 /** Where a step's figures go. */
 export function stepFigures(desk: Desk, { figures }: Step): 'beside' | 'below' {
@@ -24,13 +26,18 @@ export function stepFigures(desk: Desk, { figures }: Step): 'beside' | 'below' {
   return few && exact.every((width) => width <= widest) ? 'beside' : 'below';
 }
 
-/** The scale of each step's figures, points for an inch: the same for all whose own is near the smallest. */
+/**
+ * The scale of each step's figures, points for an inch: the same for all when theirs are near each other. When they are
+ * not, as when logs go round a small centre ten times, what grows on the quilt grows on paper too, but less.
+ */
 export function scalesOf(desk: Desk, steps: readonly Step[]): readonly (number | undefined)[] {
   const own = steps.map((step) =>
     scaleFor(desk, step.figures, stepFigures(desk, step) === 'beside' ? beside(desk, step) : below(desk, step)),
   );
   const smallest = Math.min(...own.map((scale) => scale ?? Number.POSITIVE_INFINITY));
-  return own.map((scale) => (scale === null ? undefined : scale <= smallest * NEAR ? smallest : scale));
+  const near = own.every((scale) => scale === null || scale <= smallest * NEAR);
+  const drawn = (scale: number) => (near ? smallest : smallest * (scale / smallest) ** LARGER);
+  return own.map((scale) => (scale === null ? undefined : drawn(scale)));
 }
 
 /** A step's figures in the right half, level with its words. */

@@ -40,7 +40,8 @@ function perSizeRuns(perSize: NonNullable<Step['perSize']>): Run[] {
   const bold = { ...style, bold: true };
   const pairs = perSize.values.flatMap(({ size, value }, index) => {
     const show = value.unit === 'inch' ? 'length' : value.unit === 'yard' ? 'yards' : 'count';
-    const name = `${index === 0 ? '' : ' · '}${size.replaceAll(' ', '\u00a0')}\u00a0`;
+    const named = size === '' ? '' : `${size.replaceAll(' ', '\u00a0')}\u00a0`;
+    const name = `${index === 0 ? '' : ' · '}${named}`;
     return [{ text: name, style }, ...runsOf([{ field: value, show }], bold)];
   });
   return [{ text: `${perSize.label}  `, style: { ...bold, colour: 'quiet' } }, ...pairs];

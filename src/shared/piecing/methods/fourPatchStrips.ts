@@ -70,7 +70,7 @@ function stagesOf(four: FourPatchCloth, subCut: Traced, measure: readonly (strin
       ),
     },
     {
-      words: ['Square up one end. Cut the strip set into pieces ', subCut, ' wide, two for each four-patch.'],
+      words: ['Square up one end. Sub-cut the strip set into pieces ', subCut, ' wide, two for each four-patch.'],
       scene: asScene(together(set, subCuts(four)), 'Part of the strip set with cutting lines straight across it.'),
     },
     joinStage(four, 'piece'),

@@ -3,7 +3,7 @@ import type { Border } from '../../pattern/schema.ts';
 import type { StripLeaf } from '../../quilt/quilt.ts';
 import type { WorkedSize } from '../../workroom/workedOut.ts';
 import type { Words } from '../book.ts';
-import { type Desk, fabricName } from '../desk.ts';
+import { type Desk, fabricName, namesOf } from '../desk.ts';
 import { field, inSizes, strong } from '../words.ts';
 
 /** The strips of a border in one size. */
@@ -29,7 +29,7 @@ export function pairWords(desk: Desk, border: Border, side: PairSide): Words {
   const strips = sizes.map((size) => stripsOf(size, border.id).find((strip) => strip.side === side));
   const lengths = strips.map((strip) => strip?.cutLength).filter((length): length is Traced => length !== undefined);
   const pair = side === 'left' ? 'sides' : 'ends';
-  return ['two ', strong(chartLetter(sizes[0], border.id, pair)), ', cut ', ...inSizes(lengths)];
+  return ['two ', strong(chartLetter(sizes[0], border.id, pair)), ', cut ', ...inSizes(lengths, namesOf(desk, sizes))];
 }
 
 /** The chart letter of a border's side strips, of its top and bottom, or of its corners. */

@@ -1,7 +1,7 @@
 import { given, rounded, type Traced } from '../../measure/traced.ts';
 import type { Border } from '../../pattern/schema.ts';
 import type { Words } from '../book.ts';
-import type { Desk } from '../desk.ts';
+import { type Desk, namesOf } from '../desk.ts';
 import { field, inSizes, strong } from '../words.ts';
 import { chartLetter, pairsOf, pairWords, placeWords, stripsOf, titleWords } from './borderWords.ts';
 
@@ -63,7 +63,7 @@ function mitred(desk: Desk, border: Border): readonly Words[] {
     [
       'At each corner fold the top on the diagonal, right sides together, so that two strips lie edge to edge. Draw a line ',
       'at 45° from the last stitch to the outer edges and sew on it from the inside out: the seam measures about ',
-      ...inSizes(lengths),
+      ...inSizes(lengths, namesOf(desk, sizes)),
       '. Trim ',
       allowance,
       ' from the seam and press it open.',

@@ -2,7 +2,7 @@ import { sashingFigure } from '../../diagrams/sashingFigure.ts';
 import { count } from '../../measure/traced.ts';
 import type { WorkedSize } from '../../workroom/workedOut.ts';
 import type { CaptionedFigure, Step, Words } from '../book.ts';
-import type { Desk } from '../desk.ts';
+import { type Desk, perSize } from '../desk.ts';
 import { listed, strong } from '../words.ts';
 import { letterOf, type SashKind, sashKinds } from './sashings.ts';
 
@@ -11,7 +11,7 @@ export function sashingSteps(desk: Desk): readonly Step[] {
   const sizes = desk.sizes.filter((size) => severalStrips(size).length > 0);
   const shown = sizes.includes(desk.shown) ? desk.shown : sizes[0];
   if (shown === undefined) return [];
-  return severalStrips(shown).map((kind) => makeStep(kind, shown, sizes));
+  return severalStrips(shown).map((kind) => makeStep(desk, kind, shown, sizes));
 }
 
 function severalStrips(size: WorkedSize): readonly SashKind[] {
@@ -20,7 +20,7 @@ function severalStrips(size: WorkedSize): readonly SashKind[] {
 
 const PLACES: Readonly<Record<SashKind['run'], string>> = { down: 'between columns', across: 'between rows' };
 
-function makeStep(kind: SashKind, shown: WorkedSize, sizes: readonly WorkedSize[]): Step {
+function makeStep(desk: Desk, kind: SashKind, shown: WorkedSize, sizes: readonly WorkedSize[]): Step {
   const letters = kind.strips.map((strip) => letterOf(shown, strip));
   const order: Words = letters.flatMap((letter, i) => [i === 0 ? '' : ', ', strong(letter)]);
   const figure: CaptionedFigure = { figure: sashingFigure(kind.strips), caption: [listed(letters)] };
@@ -33,12 +33,13 @@ function makeStep(kind: SashKind, shown: WorkedSize, sizes: readonly WorkedSize[
       ],
     ],
     figures: [figure],
-    perSize: {
-      label: 'Make',
-      values: sizes.map((size) => {
+    perSize: perSize(
+      desk,
+      'Make',
+      sizes.map((size) => {
         const own = severalStrips(size).find(({ run, reach }) => run === kind.run && reach === kind.reach);
-        return { size: size.size.name, value: count(own?.count ?? 0, 'sashings') };
+        return [size, count(own?.count ?? 0, 'sashings')];
       }),
-    },
+    ),
   };
 }
