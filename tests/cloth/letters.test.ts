@@ -27,7 +27,7 @@ function size(...units: readonly (readonly [role: string, side: number])[]): Let
     batches: 1,
     spare: 0,
   }));
-  return { blocks: [{ id: 'A', grid: 1, count: 1, units: sized, unfinished }], quilt: { patches: [] } };
+  return { blocks: [{ id: 'A', grid: 1, count: 1, units: sized, unfinished }], quilt: { patches: [], triangles: [] } };
 }
 
 function lettersOf(...sizes: readonly LetteredSize[]): readonly (string | undefined)[] {

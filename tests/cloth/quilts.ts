@@ -44,6 +44,7 @@ export function quiltOf(width: number, height: number): Quilt {
     blocks: [block],
     strips: [],
     patches: [],
+    triangles: [],
     measures: { A: { width, height } },
     reversed: {},
     counts: { A: 1 },

@@ -12,7 +12,7 @@ import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
 const demo = demoPattern();
 
 /** Patterns of every kind of setting: an edit must keep each of them sound. */
-const patterns: readonly Pattern[] = [demo, testPattern('panes'), testPattern('causeway')];
+const patterns: readonly Pattern[] = [demo, testPattern('panes'), testPattern('causeway'), testPattern('nets')];
 
 const anyNumber = fc.oneof(
   fc.double({ min: -5, max: 300 }),
@@ -92,6 +92,24 @@ const cases: readonly AnyCase[] = [
     ),
   ),
   of(edits.setSewn, fc.record({ sewn: fc.constantFrom('rows' as const, 'columns' as const) })),
+  of(edits.setStraight, fc.constant({})),
+  of(edits.setOnPoint, fc.record({ fabric })),
+  of(
+    edits.setTriangles,
+    fc.record(
+      {
+        fabric,
+        corners: fc.option(fabric),
+        fit: fc.constantFrom('rounded-up' as const, 'exact' as const, 'floating' as const),
+        float: anyNumber,
+      },
+      { requiredKeys: [] },
+    ),
+  ),
+  of(
+    edits.setBetween,
+    fc.record({ motif: fc.option(fc.array(fc.constantFrom('A', 'C:90 A', 'A:m C', 'Z', ''), { maxLength: 3 })) }),
+  ),
   of(edits.addSashing, fc.record({ fabric, width: anyNumber })),
   of(edits.removeSashing, fc.constant({})),
   of(edits.addSashStrip, fc.record({ fabric, width: anyNumber })),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { doubleArea, patchPoints } from '../../src/shared/drawing/drawing.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
+import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
 import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern, testPatternNames } from '../helpers/fixtures.ts';
@@ -27,7 +28,7 @@ function drawnPatches({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
     const block = blocks.find(({ id }) => id === leaf.block);
     for (const { role } of block?.piecing.drawing.patches ?? []) add(drawn, block?.fabricOf[role] ?? '', 1);
   }
-  for (const { fabric } of [...quilt.strips, ...quilt.patches]) add(drawn, fabric, 1);
+  for (const { fabric } of [...quilt.strips, ...quilt.patches, ...quilt.triangles]) add(drawn, fabric, 1);
   return drawn;
 }
 
@@ -44,7 +45,8 @@ function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
       add(area, block.fabricOf[patch.role] ?? '', own);
     }
   }
-  for (const { fabric, box } of [...quilt.strips, ...quilt.patches]) add(area, fabric, box.width * box.height);
+  for (const piece of [...quilt.strips, ...quilt.patches, ...quilt.triangles])
+    add(area, piece.fabric, Math.abs(doubleArea(outlineOf(piece))) / 2);
   return area;
 }
 

@@ -2,6 +2,7 @@ import { type BorderWay, borderWays } from '../../shared/cloth/borderWays.ts';
 import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
+import type { Setting } from '../../shared/pattern/schema.ts';
 import type { PatchLeaf, StripLeaf } from '../../shared/quilt/quilt.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 
@@ -12,13 +13,17 @@ export interface SizeFit {
   readonly fits: boolean;
   readonly finished: TracedSize;
   readonly unfinished: TracedSize;
+  readonly setting: 'straight' | 'on-point';
+  /** Blocks in every row as it is sewn: on point, diagonal rows from the upper left. */
+  readonly rows: readonly number[];
   readonly blocks: {
     readonly across: number;
     readonly down: number;
     readonly finished: { readonly width: number; readonly height: number };
   };
-  /** Plain pieces between the blocks: sashing, cornerstones. */
-  readonly setting: readonly SettingCut[];
+  /** Plain pieces between the blocks and in the corners of borders: sashing, cornerstones. */
+  readonly pieces: readonly SettingCut[];
+  readonly triangles: readonly TriangleCut[];
   readonly borders: readonly BorderCut[];
   readonly borderCloth: readonly BorderCloth[];
   /** Points at which seams meet. */
@@ -50,6 +55,16 @@ interface SettingCut {
   readonly fabric: string;
   readonly count: number;
   readonly cut: TracedSize;
+}
+
+/** Equal triangles at the edges of a setting on point, and the squares they are cut from. */
+interface TriangleCut {
+  readonly what: string;
+  readonly fabric: string;
+  readonly triangles: number;
+  readonly square: Traced;
+  readonly squares: Traced;
+  readonly cut: 'once' | 'twice';
 }
 
 /** What `fit` tells of a pattern. */
@@ -88,13 +103,34 @@ function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): 
     fits: !findings.some(stops),
     finished: quilt.finished,
     unfinished: quilt.unfinished,
+    setting: pattern.setting.kind,
+    rows: rowsOf(quilt, pattern.setting),
     blocks: { across: size.across, down: size.down, finished: quilt.block },
-    setting: settingCuts(quilt.patches),
+    pieces: settingCuts(quilt.patches),
+    triangles: triangleCuts(worked),
     borders: pattern.borders.flatMap(({ id, name }) => borderCuts(id, name, quilt.strips)),
     borderCloth: pattern.borders.map((border) => ({ border: border.id, ways: borderWays(quilt, border, pattern) })),
     points: worked.points,
     seams: seamsOf(worked, blocks),
   };
+}
+
+/** Blocks on a diagonal have columns and rows with one sum; those between stand in rows of their own. */
+function rowsOf({ blocks }: WorkedSize['quilt'], { kind }: Setting): readonly number[] {
+  const rows = new Map<number, number>();
+  for (const { column, row } of blocks) {
+    const at = kind === 'on-point' ? column + Math.ceil(row / 2) : row;
+    rows.set(at, (rows.get(at) ?? 0) + 1);
+  }
+  return [...rows].sort(([a], [b]) => a - b).map(([, many]) => many);
+}
+
+function triangleCuts({ cloth }: WorkedSize): readonly TriangleCut[] {
+  return cloth.pieces.flatMap(({ cutUp, fabric, width, count, use }): TriangleCut[] => {
+    if (cutUp === undefined) return [];
+    const cut = cutUp.into === 2 ? 'once' : 'twice';
+    return [{ what: use[0]?.words ?? '', fabric, triangles: cutUp.needed, square: width, squares: count, cut }];
+  });
 }
 
 function settingCuts(patches: readonly PatchLeaf[]): readonly SettingCut[] {

@@ -10,6 +10,7 @@ import { fabricNeeds } from './fabricNeeds.ts';
 import { compareLetters, type FabricOf, type Letters } from './letters.ts';
 import { settingLines } from './settingPieces.ts';
 import { stripSetLines } from './stripSets.ts';
+import { triangleLines } from './trianglePieces.ts';
 
 /** One size, ready to be cut. */
 export interface ClothInput {
@@ -41,5 +42,10 @@ function cutList({ quilt, blocks, fabricOf, pattern, letters }: ClothInput): rea
   const cuts = unitCuts(blocks, fabricOf, letters);
   const inBlocks = [...blockLines(cuts), ...stripSetLines(cuts, pattern.house)];
   inBlocks.sort((a, b) => compareLetters(a.letter, b.letter));
-  return [...inBlocks, ...settingLines(quilt, pattern, letters), ...borderLines(quilt, pattern, letters)];
+  return [
+    ...inBlocks,
+    ...settingLines(quilt, pattern, letters),
+    ...triangleLines(quilt, letters),
+    ...borderLines(quilt, pattern, letters),
+  ];
 }

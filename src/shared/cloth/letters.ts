@@ -1,6 +1,6 @@
 import type { Pattern } from '../pattern/schema.ts';
 import type { Cut } from '../piecing/method.ts';
-import type { PatchLeaf, Quilt } from '../quilt/quilt.ts';
+import type { PatchLeaf, Quilt, TriangleUse } from '../quilt/quilt.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
 import { setSignature } from './setSignature.ts';
 
@@ -13,7 +13,7 @@ export type Letters = Readonly<Record<string, string>>;
 /** One size as far as its pieces go. */
 export interface LetteredSize {
   readonly blocks: readonly SizedBlock[];
-  readonly quilt: Pick<Quilt, 'patches'>;
+  readonly quilt: Pick<Quilt, 'patches' | 'triangles'>;
 }
 
 export const BINDING_KEY = 'binding';
@@ -26,6 +26,11 @@ export function cutKey(block: string, unit: string, index: number): string {
 /** Names a plain piece of the setting; equal for all that are cut alike in one size. */
 export function patchKey({ name }: PatchLeaf): string {
   return `patch ${name}`;
+}
+
+/** Names the triangles at one kind of place on the edge of a setting on point. */
+export function triangleKey(use: TriangleUse): string {
+  return `triangle ${use}`;
 }
 
 /** Which two strips of a border: those down the sides, or those across the ends. */
@@ -56,6 +61,8 @@ export function assignLetters(pattern: Pattern, sizes: readonly LetteredSize[], 
     bySignature.set(signature, shared);
     letters[key] = shared;
   }
+  const uses = new Set(sizes.flatMap(({ quilt }) => quilt.triangles.map(({ use }) => use)));
+  for (const use of uses) letters[triangleKey(use)] = letterAt(next++);
   for (const border of pattern.borders) {
     const pairs: readonly BorderPair[] = border.first === 'sides' ? ['sides', 'ends'] : ['ends', 'sides'];
     for (const pair of pairs) letters[borderKey(border.id, pair)] = letterAt(next++);

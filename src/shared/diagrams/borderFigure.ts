@@ -1,13 +1,14 @@
 import { sizeText } from '../measure/fraction.ts';
 import type { Log } from '../piecing/piecing.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
-import type { Quilt, QuiltLeaf, QuiltPart, StripLeaf } from '../quilt/quilt.ts';
+import { outlineOf, piecesOf } from '../quilt/onPoint/pieces.ts';
+import type { Quilt, QuiltLeaf, QuiltPart, StripLeaf, TopPiece } from '../quilt/quilt.ts';
 import type { Side } from '../recipe/schema.ts';
 import { HERE, outward } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import type { Figure, Letter, Mark } from './figure.ts';
 import { boxAround, boxLine, framed, letter, middleOf } from './marks.ts';
-import { gatherCloth, leafLine, outlineOf } from './quiltCloth.ts';
+import { gatherCloth, pieceLine } from './quiltCloth.ts';
 
 /**
  * One border being sewn on: what is there already pale, its strips pulled out in full tone, numbered in the order they
@@ -16,7 +17,7 @@ import { gatherCloth, leafLine, outlineOf } from './quiltCloth.ts';
  */
 export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], border: string): Figure {
   const { before, logs } = borderIn(quilt.root, border);
-  const under = before.flatMap((part) => leavesOf<QuiltLeaf>(part));
+  const under = before.flatMap((part) => leavesOf<QuiltLeaf>(part)).flatMap(piecesOf);
   const top = boxAround(under.flatMap((leaf) => [...outlineOf(leaf)]));
   const gap = Math.max(top.width, top.height) * 0.06;
   const marks = [
@@ -50,14 +51,16 @@ function borderIn(root: QuiltPart, border: string): BorderIn {
 }
 
 function isOf({ part }: Log<QuiltLeaf>, border: string): boolean {
-  return leavesOf<QuiltLeaf>(part).some((leaf) => leaf.kind !== 'block' && leaf.border === border);
+  return leavesOf<QuiltLeaf>(part).some(
+    (leaf) => (leaf.kind === 'strip' || leaf.kind === 'patch') && leaf.border === border,
+  );
 }
 
 function cutText({ cutWidth, cutLength }: StripLeaf): string {
   return sizeText(cutWidth.value, cutLength.value);
 }
 
-function paleMarks(leaves: readonly QuiltLeaf[], blocks: readonly FigureBlock[]): readonly Mark[] {
+function paleMarks(leaves: readonly TopPiece[], blocks: readonly FigureBlock[]): readonly Mark[] {
   const gathering = gatherCloth(blocks);
   for (const leaf of leaves) gathering.add(leaf);
   return areasOf(gathering.cloth, 'pale', 'patch');
@@ -70,7 +73,7 @@ function logMarks(
   blocks: readonly FigureBlock[],
 ): readonly Mark[] {
   const by = outward(HERE, side, gap);
-  const leaves = leavesOf<QuiltLeaf>(part);
+  const leaves = leavesOf<QuiltLeaf>(part).flatMap(piecesOf);
   const gathering = gatherCloth(blocks);
   for (const leaf of leaves) gathering.add(leaf, by);
   const box = { ...part.box, x: part.box.x + by.x, y: part.box.y + by.y };
@@ -78,7 +81,7 @@ function logMarks(
   const border = strips[0]?.border;
   return [
     ...areasOf(gathering.cloth, 'full', 'unit', border === undefined ? undefined : `border ${border}`),
-    ...leaves.map((leaf) => leafLine(leaf, by)),
+    ...leaves.map((leaf) => pieceLine(leaf, by)),
     letter(String(order), middleOf(box), 'number'),
     ...strips.slice(0, 1).map((strip) => cutLetter(strip, box, gap)),
   ];

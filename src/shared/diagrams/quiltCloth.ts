@@ -1,13 +1,13 @@
 import type { Point, Turn } from '../drawing/turn.ts';
-import { stripOutline } from '../quilt/mitre.ts';
-import type { BlockLeaf, QuiltLeaf } from '../quilt/quilt.ts';
+import { turnedAbout } from '../quilt/onPoint/frame.ts';
+import { outlineOf } from '../quilt/onPoint/pieces.ts';
+import type { BlockLeaf, TopPiece } from '../quilt/quilt.ts';
 import { type ByFabric, type FigureBlock, patchesByFabric } from './blockCloth.ts';
 import type { Line } from './figure.ts';
-import { boxOutline } from './marks.ts';
 
 /** Gathers the cloth of a whole quilt by fabric. Every block is worked out once for each way it lies, then only moved. */
 export interface Gathering {
-  add(leaf: QuiltLeaf, by?: Point): void;
+  add(piece: TopPiece, by?: Point): void;
   readonly cloth: ByFabric;
 }
 
@@ -19,32 +19,27 @@ export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
   const cloth = new Map<string | null, Outlines>();
   const known = new Map<string, ByFabric>();
   const ofBlock = (leaf: BlockLeaf): ByFabric => {
-    const key = lyingKey(leaf.block, leaf.turn);
+    const key = `${lyingKey(leaf.block, leaf.turn)} ${leaf.tilt ?? 0}`;
     const found = known.get(key) ?? workedOut(blocks, leaf);
     known.set(key, found);
     return found;
   };
   return {
     cloth,
-    add(leaf, by = HERE) {
-      if (leaf.kind !== 'block') {
-        addMoved(cloth, leaf.fabric, [outlineOf(leaf)], by.x, by.y);
+    add(piece, by = HERE) {
+      if (piece.kind !== 'block') {
+        addMoved(cloth, piece.fabric, [outlineOf(piece)], by.x, by.y);
         return;
       }
-      for (const [fabric, outlines] of ofBlock(leaf))
-        addMoved(cloth, fabric, outlines, leaf.box.x + by.x, leaf.box.y + by.y);
+      for (const [fabric, outlines] of ofBlock(piece))
+        addMoved(cloth, fabric, outlines, piece.box.x + by.x, piece.box.y + by.y);
     },
   };
 }
 
-/** The outline of what is sewn into the top as one thing. */
-export function outlineOf(leaf: QuiltLeaf): readonly Point[] {
-  return leaf.kind === 'strip' ? stripOutline(leaf) : boxOutline(leaf.box);
-}
-
-/** The same outline as a line, moved. */
-export function leafLine(leaf: QuiltLeaf, by: Point = HERE): Line {
-  const outline = outlineOf(leaf).map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
+/** The outline of a piece of the top as a line, moved. */
+export function pieceLine(piece: TopPiece, by: Point = HERE): Line {
+  const outline = outlineOf(piece).map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
   return { kind: 'line', pen: 'unit', points: [...outline, outline[0] as Point] };
 }
 
@@ -56,7 +51,12 @@ function workedOut(blocks: readonly FigureBlock[], leaf: BlockLeaf): ByFabric {
   const block = blocks.find((one) => one.id === leaf.block);
   if (block === undefined) return new Map();
   const { drawing } = block.piecing;
-  return patchesByFabric(drawing, gridOf(leaf, drawing.width, drawing.height), block.fabricOf, leaf.turn);
+  const upright = patchesByFabric(drawing, gridOf(leaf, drawing.width, drawing.height), block.fabricOf, leaf.turn);
+  const { tilt, box } = leaf;
+  if (tilt === undefined) return upright;
+  const middle = { x: box.width / 2, y: box.height / 2 };
+  const tilted = (outline: readonly Point[]) => outline.map((point) => turnedAbout(point, middle, tilt));
+  return new Map([...upright].map(([fabric, outlines]) => [fabric, outlines.map(tilted)]));
 }
 
 /** Finished inches of one of the block's grid units, however it is turned to fill its place. */

@@ -1,13 +1,15 @@
 import type { Box } from '../drawing/turn.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
+import { piecesOf } from '../quilt/onPoint/pieces.ts';
 import type { Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
 import { type Apart, below, HERE, pullApart, type SeamSpot } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import type { Arrow, Figure, Letter, Mark } from './figure.ts';
-import { arrowAt, boxAround, boxLine, boxOutline, framed, letter } from './marks.ts';
+import { arrowAt, boxAround, boxOutline, framed, letter } from './marks.ts';
+import { onPointMarks } from './onPointRows.ts';
 import { pressArrows } from './pressArrows.ts';
-import { gatherCloth } from './quiltCloth.ts';
+import { gatherCloth, pieceLine } from './quiltCloth.ts';
 import { quiltAlt } from './quiltFigure.ts';
 
 /** A row or column of the setting, drawn apart from the others. */
@@ -25,6 +27,11 @@ interface Line {
 export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pressing?: PressingPlan): Figure {
   const { part, path } = centreOf(quilt.root, '');
   const gap = Math.min(quilt.block.width, quilt.block.height) * 0.3;
+  if (isLeaf<QuiltLeaf>(part) && part.kind === 'on-point') {
+    const rows = part.rows.filter(({ kind }) => kind === 'blocks').length;
+    const marks = onPointMarks(part, path, gap, blocks, pressing);
+    return framed(marks, `${quiltAlt(quilt)} Its ${rows} diagonal rows are drawn apart.`, { left: gap * 0.6 });
+  }
   const options = { gap: (at: string) => (at === path ? gap : 0), ...(pressing === undefined ? {} : { pressing }) };
   const pulled = pullApart<QuiltLeaf>(part, options, path, HERE);
   const along = inColumns(part) ? 'down' : 'across';
@@ -82,9 +89,9 @@ function seamsIn(seams: readonly SeamSpot[], path: string, whole: string): reado
 
 function clothMarks(pulled: Apart<QuiltLeaf>, blocks: readonly FigureBlock[]): readonly Mark[] {
   const gathering = gatherCloth(blocks);
-  for (const { leaf, by } of pulled.leaves) gathering.add(leaf, by);
-  const outlines = pulled.leaves.map((placed) => boxLine(boxOf(placed), 'unit'));
-  return [...areasOf(gathering.cloth, 'full', 'patch'), ...outlines];
+  const pieces = pulled.leaves.flatMap(({ leaf, by }) => piecesOf(leaf).map((piece) => ({ piece, by })));
+  for (const { piece, by } of pieces) gathering.add(piece, by);
+  return [...areasOf(gathering.cloth, 'full', 'patch'), ...pieces.map(({ piece, by }) => pieceLine(piece, by))];
 }
 
 function lineNumber(number: number, box: Box, along: 'across' | 'down', gap: number): Letter {

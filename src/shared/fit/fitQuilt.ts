@@ -1,11 +1,12 @@
 import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
-import type { Inches } from '../measure/inches.ts';
+import { type Inches, longer } from '../measure/inches.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { leavesOf } from '../piecing/tree.ts';
-import type { PatchLeaf, Quilt, QuiltLeaf, StripLeaf } from '../quilt/quilt.ts';
+import type { BlockLeaf, PatchLeaf, Quilt, QuiltLeaf, StripLeaf } from '../quilt/quilt.ts';
 import { levelOf } from './level.ts';
 import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
+import { type SewnOnPoint, sewOnPoint } from './sewOnPoint.ts';
 import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
 
 /** A quilt top sewn on paper. */
@@ -19,14 +20,32 @@ export interface FittedQuilt {
  * @param blocks each block as sewn at this size, by letter
  */
 export function fitQuilt(pattern: Pattern, size: Size, quilt: Quilt, blocks: ReadonlyMap<string, Sewn>): FittedQuilt {
-  const up = sewUp<QuiltLeaf>(quilt.root, measureLeaves(blocks, pattern.house.seam));
-  return { up, findings: findingsOf(up.misfits, pattern, size, quilt) };
+  const { seam } = pattern.house;
+  const measure = measureLeaves(blocks, seam);
+  const onPoint: SewnOnPoint[] = [];
+  const up = sewUp<QuiltLeaf>(quilt.root, (leaf) => {
+    if (leaf.kind === 'strip') return stripSewn(leaf, seam);
+    if (leaf.kind !== 'on-point') return measure(leaf);
+    const sewn = sewOnPoint(leaf, measure, seam);
+    onPoint.push(sewn);
+    return sewn.sewn;
+  });
+  const inRows = onPoint.flatMap(({ misfits }) => misfits);
+  const whole: SewnUp = {
+    sewn: up.sewn,
+    misfits: [...inRows, ...up.misfits],
+    points: onPoint.reduce((sum, { points }) => sum + points, up.points),
+    seams: onPoint.reduce((sum, { seams }) => sum + seams, up.seams),
+  };
+  const triangles = onPoint.flatMap((sewn) => sewn.triangles);
+  const findings = findingsOf(whole.misfits, pattern, size, quilt);
+  return { up: whole, findings: [...findings, ...triangleFindings(triangles, size)] };
 }
 
-function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: QuiltLeaf) => Sewn {
+/** What a block or a plain piece of the setting measures as it is made. */
+function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: BlockLeaf | PatchLeaf) => Sewn {
   const turned = new Map<string, Sewn>();
   return (leaf) => {
-    if (leaf.kind === 'strip') return stripSewn(leaf, seam);
     if (leaf.kind === 'patch') return patchSewn(leaf, seam);
     const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
     const known = turned.get(key);
@@ -95,7 +114,13 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   const sides = misfits.length === 1 ? 'on one side' : `on ${misfits.length} sides`;
   const what = `${name} is ${inchesText(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
   const where = { path: `borders[${index}]`, size: size.name, on: 'quilt', box };
-  return { level: levelOf(by), what, where, by, mend: `${MEND}, or cut the border to the quilt’s own measure.` };
+  const { setting, house } = pattern;
+  const exact =
+    setting.kind === 'on-point' && setting.triangles.fit === 'exact' && !longer(Math.abs(by), house.step / 2);
+  const mend = exact
+    ? 'Let the triangles be rounded up: the setting then ends on a mark of the ruler.'
+    : `${MEND}, or cut the border to the quilt’s own measure.`;
+  return { level: levelOf(by), what, where, by, mend };
 }
 
 function sashingFinding(misfits: readonly Misfit[], size: Size): Finding {
@@ -119,4 +144,12 @@ function rowFinding(misfits: readonly Misfit[], size: Size): Finding {
       ? `Two rows of blocks differ by ${amount} in ${size.name}.`
       : `Seams of neighbouring blocks miss each other by ${amount} in ${size.name}.`;
   return { level: levelOf(by), what, where, by };
+}
+
+function triangleFindings(misfits: readonly Misfit[], size: Size): readonly Finding[] {
+  if (misfits.length === 0) return [];
+  const { by, box } = worstOf(misfits);
+  const what = `The triangles at the edge are ${inchesText(by)} short in ${size.name}.`;
+  const where = { path: 'setting.triangles', size: size.name, on: 'quilt', box };
+  return [{ level: levelOf(by), what, where, by, mend: 'Let them be rounded up, or float.' }];
 }

@@ -19,15 +19,34 @@ export function motifAt(setting: Setting): (column: number, row: number) => Toke
 
 type Counts = Pick<Size, 'across' | 'down'>;
 
+type InQuilt = (counts: Counts, column: number, row: number) => Token | null;
+
 /** What the motif puts at a place of a quilt of so many blocks, reflected as the setting says. */
-function motifIn(setting: Setting): (counts: Counts, column: number, row: number) => Token | null {
-  const motif = motifAt(setting);
+function motifIn(setting: Setting): InQuilt {
+  const own = reflectedIn(setting, motifAt(setting));
+  if (setting.kind !== 'on-point') return own;
+  const { between = setting.motif } = setting;
+  const others = reflectedIn(setting, motifAt({ ...setting, motif: between }));
+  // On point every second row of the quilt is of the blocks between: one fewer across, and one row fewer in all.
+  return ({ across, down }, column, row) =>
+    row % 2 === 0
+      ? own({ across, down }, column, row / 2)
+      : others({ across: across - 1, down: down - 1 }, column, (row - 1) / 2);
+}
+
+function reflectedIn(setting: Setting, motif: (column: number, row: number) => Token | null): InQuilt {
   return ({ across, down }, column, row) => {
     const place = motifPlace(setting.reflect, column, row, across, down);
     const token = motif(place.column, place.row);
     if (token === null || !(place.across || place.down)) return token;
     return { ...token, turn: reflectTurn(token.turn, place, setting.reflected) };
   };
+}
+
+/** How many blocks stand in each row of a quilt, from the top. On point those between stand in rows of their own. */
+export function rowLengths({ kind }: Setting, { across, down }: Counts): readonly number[] {
+  if (kind !== 'on-point') return Array.from({ length: down }, () => across);
+  return Array.from({ length: 2 * down - 1 }, (_, row) => (row % 2 === 0 ? across : across - 1));
 }
 
 const ANY_SIZE: Counts = { across: 1, down: 1 };

@@ -1,4 +1,4 @@
-import type { Border, Setting } from './schema.ts';
+import type { Border, Sashing, Setting } from './schema.ts';
 
 /** A fabric that a setting asks for: its id, what it is for and where the document says so. */
 export interface FabricAsked {
@@ -8,7 +8,11 @@ export interface FabricAsked {
 }
 
 /** Every fabric a setting names. */
-export function settingFabrics({ sashing }: Setting): readonly FabricAsked[] {
+export function settingFabrics(setting: Setting): readonly FabricAsked[] {
+  return [...sashingFabrics(setting.sashing), ...triangleFabrics(setting)];
+}
+
+function sashingFabrics(sashing: Sashing | undefined): readonly FabricAsked[] {
   if (sashing === undefined) return [];
   const at = 'setting.sashing';
   const strips = sashing.strips.map(({ fabric }, i) => ({
@@ -21,14 +25,28 @@ export function settingFabrics({ sashing }: Setting): readonly FabricAsked[] {
   return [...strips, { fabric: cornerstones, name: 'the cornerstones', path: `${at}.cornerstones` }];
 }
 
+function triangleFabrics(setting: Setting): readonly FabricAsked[] {
+  if (setting.kind !== 'on-point') return [];
+  const { fabric, corners } = setting.triangles;
+  const sides = { fabric, name: 'the side triangles', path: 'setting.triangles.fabric' };
+  if (corners === undefined) return [sides];
+  return [sides, { fabric: corners, name: 'the corner triangles', path: 'setting.triangles.corners' }];
+}
+
 /** The setting with another fabric for every fabric it names. */
 export function withSettingFabrics(setting: Setting, other: (fabric: string) => string): Setting {
   const { sashing } = setting;
-  if (sashing === undefined) return setting;
+  const sashed = sashing === undefined ? setting : { ...setting, sashing: withSashingFabrics(sashing, other) };
+  if (sashed.kind !== 'on-point') return sashed;
+  const { fabric, corners } = sashed.triangles;
+  const own = corners === undefined ? {} : { corners: other(corners) };
+  return { ...sashed, triangles: { ...sashed.triangles, fabric: other(fabric), ...own } };
+}
+
+function withSashingFabrics(sashing: Sashing, other: (fabric: string) => string): Sashing {
   const strips = sashing.strips.map((strip) => ({ ...strip, fabric: other(strip.fabric) }));
   const { cornerstones } = sashing;
-  const corners = cornerstones === undefined ? {} : { cornerstones: other(cornerstones) };
-  return { ...setting, sashing: { ...sashing, strips, ...corners } };
+  return { ...sashing, strips, ...(cornerstones === undefined ? {} : { cornerstones: other(cornerstones) }) };
 }
 
 /** Every fabric a border names. @param path where it stands in the document */

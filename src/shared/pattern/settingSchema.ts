@@ -55,7 +55,37 @@ const straightSchema = z.strictObject({
   sewn: z.enum(['rows', 'columns']).optional().describe('Whether blocks are sewn into rows (the usual) or columns.'),
 });
 
-export const settingSchema = straightSchema;
+const trianglesSchema = z
+  .strictObject({
+    fabric: identifierSchema.describe('Of the side triangles.'),
+    corners: identifierSchema.optional().describe('Of the corner triangles; left out, as the side triangles.'),
+    fit: z
+      .enum(['rounded-up', 'exact', 'floating'])
+      .optional()
+      .describe(
+        'How far they reach: “rounded-up” (the usual) lets the setting end on the next mark of the ruler, “exact” at the ' +
+          'points of the blocks, “floating” further out.',
+      ),
+    float: inches.optional().describe('How far blocks float inside the edge, finished inches; only with “floating”.'),
+  })
+  .describe('The triangles that fill the edges of a setting on point.');
+
+const onPointSchema = z.strictObject({
+  kind: z.literal('on-point').describe('Blocks stand on their corners, in diagonal rows.'),
+  ...laidShape,
+  between: z
+    .array(tokenRow)
+    .min(1)
+    .max(24)
+    .optional()
+    .describe('The motif of the blocks that stand between the others; left out, the same motif.'),
+  sashing: sashingSchema.optional(),
+  triangles: trianglesSchema,
+});
+
+export const settingSchema = z.discriminatedUnion('kind', [straightSchema, onPointSchema]);
 
 export type Setting = z.infer<typeof settingSchema>;
+export type StraightSetting = z.infer<typeof straightSchema>;
+export type OnPointSetting = z.infer<typeof onPointSchema>;
 export type Sashing = z.infer<typeof sashingSchema>;

@@ -2,7 +2,8 @@ import { named, plus, type TracedSize } from '../measure/traced.ts';
 import type { Size } from '../pattern/schema.ts';
 import { leavesOf, mapTree } from '../piecing/tree.ts';
 import type { twoSeams } from './cut.ts';
-import type { BlockLeaf, Measure, PatchLeaf, Quilt, QuiltLeaf, QuiltPart, StripLeaf } from './quilt.ts';
+import { piecesOf } from './onPoint/pieces.ts';
+import type { BlockLeaf, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
 
 /** A top sewn together, before it is told what is in it. */
 export interface Top {
@@ -18,14 +19,11 @@ export function gather(
   { root, centre, size: whole }: Top,
   seams: ReturnType<typeof twoSeams>,
 ): Quilt {
-  const blocks: BlockLeaf[] = [];
-  const strips: StripLeaf[] = [];
-  const patches: PatchLeaf[] = [];
-  for (const leaf of leavesOf<QuiltLeaf>(root)) {
-    if (leaf.kind === 'block') blocks.push(leaf);
-    else if (leaf.kind === 'strip') strips.push(leaf);
-    else patches.push(leaf);
-  }
+  const pieces = leavesOf<QuiltLeaf>(root).flatMap(piecesOf);
+  const blocks = pieces.filter((piece) => piece.kind === 'block');
+  const strips = pieces.filter((piece) => piece.kind === 'strip');
+  const patches = pieces.filter((piece) => piece.kind === 'patch');
+  const triangles = pieces.filter((piece) => piece.kind === 'triangle');
   const counts = countsOf(blocks);
   const reversed = countsOf(blocks.filter(({ turn }) => turn.mirrored));
   const measures = Object.fromEntries(Object.keys(counts).map((letter) => [letter, block] as const));
@@ -38,6 +36,7 @@ export function gather(
     blocks,
     strips,
     patches,
+    triangles,
     counts,
     reversed,
     root,
@@ -57,5 +56,9 @@ function countsOf(blocks: readonly BlockLeaf[]): Readonly<Record<string, number>
 export function movedTo(root: QuiltPart, x: number, y: number): QuiltPart {
   if (x === 0 && y === 0) return root;
   const box = (b: QuiltPart['box']) => ({ ...b, x: b.x + x, y: b.y + y });
-  return mapTree<QuiltLeaf, QuiltLeaf>(root, (leaf) => ({ ...leaf, box: box(leaf.box) }), box);
+  const leaf = (is: QuiltLeaf): QuiltLeaf => {
+    if (is.kind !== 'on-point') return { ...is, box: box(is.box) };
+    return { ...is, box: box(is.box), origin: { x: is.origin.x + x, y: is.origin.y + y } };
+  };
+  return mapTree<QuiltLeaf, QuiltLeaf>(root, leaf, box);
 }

@@ -1,13 +1,17 @@
-import { accept, type Maybe } from '../measure/finding.ts';
-import { readMotif } from '../pattern/motif.ts';
+import { accept, type Finding, type Maybe } from '../measure/finding.ts';
+import { sizeText } from '../measure/fraction.ts';
+import { same } from '../measure/inches.ts';
+import { readMotif, rowLengths } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
 import { borderWidth, type Growing, leftOut, plainBorder } from './borders.ts';
+import type { Centre } from './centre.ts';
 import { twoSeams } from './cut.ts';
 import { gather, movedTo } from './gather.ts';
+import { onPointCentre } from './onPoint/onPoint.ts';
 import { placeBlocks } from './placeBlocks.ts';
-import type { Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
-import { type Centre, straightCentre } from './straight.ts';
+import type { BlockLeaf, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
+import { straightCentre } from './straight.ts';
 
 /** The most blocks one size may have. */
 export const MOST_BLOCKS = 2500;
@@ -19,14 +23,34 @@ export const MOST_BLOCKS = 2500;
  * @returns the quilt, or why this size cannot be laid out
  */
 export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>, path: string): Maybe<Quilt> {
-  const total = size.across * size.down;
+  const total = rowLengths(pattern.setting, size).reduce((sum, many) => sum + many, 0);
   if (total > MOST_BLOCKS) return tooMany(total, size, path);
   const block = blockSize(pattern, size, pieced);
   if (block === null) return { ok: false, findings: [] };
   const placed = placeBlocks(pattern, size, pieced, block);
   if (!placed.ok) return placed;
-  const centre = straightCentre(pattern.setting, size, block, placed.value, pattern.house);
-  return accept(bordered(pattern, size, block, centre));
+  const wrong = squareFinding(pattern, size, block);
+  if (wrong !== null) return { ok: false, findings: [wrong] };
+  return accept(bordered(pattern, size, block, centreOf(pattern, size, block, placed.value)));
+}
+
+function centreOf(
+  { setting, house }: Pattern,
+  size: Size,
+  block: Measure,
+  rows: readonly (readonly BlockLeaf[])[],
+): Centre {
+  return setting.kind === 'on-point'
+    ? onPointCentre(setting, size, block, rows, house)
+    : straightCentre(setting, size, block, rows, house);
+}
+
+/** On point only square blocks fit together. */
+function squareFinding({ setting }: Pattern, size: Size, { width, height }: Measure): Finding | null {
+  if (setting.kind !== 'on-point' || same(width, height)) return null;
+  const what = `On point, blocks must be square; these are ${sizeText(width, height)} in ${size.name}.`;
+  const where = { path: 'setting.kind', size: size.name, on: 'quilt' };
+  return { level: 'stops', what, where, mend: 'Use square blocks, or set them straight.' };
 }
 
 function tooMany(total: number, size: Size, path: string): Maybe<never> {

@@ -1,6 +1,6 @@
 import { afterTurn, type Turn, turnSize } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { blockAt } from '../pattern/motif.ts';
+import { blockAt, rowLengths } from '../pattern/motif.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { mirrorTurn } from '../piecing/likeness.ts';
 import type { Piecing } from '../piecing/piecing.ts';
@@ -24,8 +24,8 @@ export function placeBlocks(
   const at = blockAt(pattern);
   const findings = new Map<string, Finding>();
   const asSewn = sewnTurns();
-  const rows = Array.from({ length: size.down }, (_, row) =>
-    Array.from({ length: size.across }, (__, column): BlockLeaf | null => {
+  const rows = rowLengths(pattern.setting, size).map((across, row) =>
+    Array.from({ length: across }, (_, column): BlockLeaf | null => {
       const token = at(size.id, column, row);
       const piecing = token === null ? undefined : pieced.get(token.name);
       if (token === null || piecing === undefined) return null;

@@ -1,4 +1,4 @@
-import type { Box, Turn } from '../drawing/turn.ts';
+import type { Box, Point, Turn } from '../drawing/turn.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Traced, TracedSize } from '../measure/traced.ts';
 import type { Part } from '../piecing/piecing.ts';
@@ -15,6 +15,8 @@ export interface BlockLeaf {
   readonly row: number;
   /** Finished inches from the top left corner of the quilt. */
   readonly box: Box;
+  /** Degrees clockwise about the middle of its box: −45 for a block on point. */
+  readonly tilt?: number;
 }
 
 /** One border strip, as cut. */
@@ -52,6 +54,8 @@ export interface PatchLeaf {
   readonly box: Box;
   /** As it is cut and lies: width across, height down. */
   readonly cut: TracedSize;
+  /** Its outline where that is not its box: on point, and where the edge of the quilt cuts it off. */
+  readonly outline?: readonly Point[];
   /** The border it belongs to, if it does. */
   readonly border?: string;
   /** Only for a strip of sashing. */
@@ -66,10 +70,58 @@ export interface Sash {
   readonly reach: 'block' | 'whole';
   /** Its place among the strips that lie side by side, from the left or the top. */
   readonly strip: number;
+  /** Finished width. */
+  readonly width: Inches;
+  /** Equal for the strips of all sashings that are made alike. */
+  readonly kind: string;
 }
 
-/** Everything that is sewn into the top as one thing. */
-export type QuiltLeaf = BlockLeaf | StripLeaf | PatchLeaf;
+/** What a triangle at the edge of a setting on point fills. */
+export type TriangleUse = 'side' | 'corner' | 'edge-cornerstone';
+
+/** A triangle at the edge of a setting on point, cut from a square so that its straight grain lies along the edge. */
+export interface TriangleLeaf {
+  readonly kind: 'triangle';
+  readonly use: TriangleUse;
+  readonly fabric: string;
+  readonly box: Box;
+  /** As it is once the edge is trimmed. */
+  readonly outline: readonly Point[];
+  /** The side of the square it is cut from. */
+  readonly square: Traced;
+  /** Triangles from one such square: cut once or twice diagonally. */
+  readonly into: 2 | 4;
+  /** The shorter sides it has to have, finished inches. */
+  readonly leg: Inches;
+}
+
+/** What diagonal rows are made of; boxes and outlines lie in the frame of the rows. */
+export type DiagonalLeaf = BlockLeaf | PatchLeaf | TriangleLeaf;
+
+/** One diagonal row in its frame, from left to right. */
+export interface DiagonalRow {
+  readonly parts: readonly Part<DiagonalLeaf>[];
+  readonly box: Box;
+  readonly kind: 'blocks' | 'sashing';
+}
+
+/** Blocks on point: diagonal rows sewn together, and corners last. */
+export interface OnPointLeaf {
+  readonly kind: 'on-point';
+  /** In the quilt, finished inches. */
+  readonly box: Box;
+  /** Where 0, 0 of the frame lies in the quilt; see `onPoint/frame.ts`. */
+  readonly origin: Point;
+  readonly rows: readonly DiagonalRow[];
+  /** In the frame: top left, top right, bottom right and bottom left of the quilt. */
+  readonly corners: readonly TriangleLeaf[];
+}
+
+/** What the tree of a top is made of. */
+export type QuiltLeaf = BlockLeaf | StripLeaf | PatchLeaf | OnPointLeaf;
+
+/** Everything that is sewn into a top as one thing, where it lies in the quilt. */
+export type TopPiece = BlockLeaf | StripLeaf | PatchLeaf | TriangleLeaf;
 
 export type QuiltPart = Part<QuiltLeaf>;
 
@@ -84,6 +136,7 @@ export interface Quilt {
   readonly blocks: readonly BlockLeaf[];
   readonly strips: readonly StripLeaf[];
   readonly patches: readonly PatchLeaf[];
+  readonly triangles: readonly TriangleLeaf[];
   /** How many blocks of each letter. */
   readonly counts: Readonly<Record<string, number>>;
   /** How many of these are sewn as mirror images, by letter; a block that a turn makes its own mirror image is none. */

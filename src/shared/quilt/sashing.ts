@@ -2,8 +2,9 @@ import type { Box } from '../drawing/turn.ts';
 import { same } from '../measure/inches.ts';
 import { given, named, plus, type Traced } from '../measure/traced.ts';
 import type { House, Sashing, Setting, Size } from '../pattern/schema.ts';
+import type { Part } from '../piecing/piecing.ts';
 import { cutTo } from './cut.ts';
-import type { PatchLeaf, QuiltPart, Sash } from './quilt.ts';
+import type { PatchLeaf, Sash } from './quilt.ts';
 
 /** The sashing of one size: its strips with the widths they have there. */
 export interface Sashes {
@@ -34,6 +35,10 @@ function widths(sashing: Sashing, size: Size): readonly SashStrip[] {
   return sashing.strips.map(({ fabric, width }, i) => ({ fabric, width: given(size.sashing?.[i] ?? width, name) }));
 }
 
+/** A sashing as a part of any tree. */
+type SashPart = Part<PatchLeaf>;
+
+/** What sashings are called in rows and columns; on point they are called otherwise. */
 const WORDS: Readonly<Record<Sash['run'], string>> = {
   down: 'Sashing between columns',
   across: 'Sashing between rows',
@@ -50,7 +55,8 @@ export function sashPart(
   length: Traced,
   reach: Sash['reach'],
   house: House,
-): QuiltPart {
+  words: string = WORDS[run],
+): SashPart {
   const long = cutTo(length, house);
   let at = run === 'down' ? box.x : box.y;
   const parts = strips.map(({ fabric, width }, i): PatchLeaf => {
@@ -58,16 +64,16 @@ export function sashPart(
     at += width.value;
     const wide = cutTo(width, house);
     const cut = run === 'down' ? { width: wide, height: long } : { width: long, height: wide };
-    const name = `sashing ${run} ${reach} ${i}`;
+    const kind = `sashing ${run} ${reach}`;
     return {
       kind: 'patch',
       use: 'sashing',
-      name,
-      words: WORDS[run],
+      name: `${kind} ${i}`,
+      words,
       fabric,
       box: own,
       cut,
-      sash: { run, reach, strip: i },
+      sash: { run, reach, strip: i, width: width.value, kind },
     };
   });
   const [only] = parts;

@@ -1,17 +1,9 @@
 import type { Box } from '../drawing/turn.ts';
 import { count, given, named, plus, type Traced, type TracedSize, times } from '../measure/traced.ts';
-import type { House, Setting, Size } from '../pattern/schema.ts';
+import type { House, Size, StraightSetting } from '../pattern/schema.ts';
+import type { Centre } from './centre.ts';
 import type { BlockLeaf, Measure, QuiltPart } from './quilt.ts';
 import { cornerstone, type Sashes, sashesOf, sashPart } from './sashing.ts';
-
-/** The middle of a quilt before its borders. */
-export interface Centre {
-  readonly part: QuiltPart;
-  readonly box: Box;
-  readonly size: TracedSize;
-}
-
-type Straight = Extract<Setting, { kind: 'straight' }>;
 
 /** A column or a row of the setting: of blocks, or of sashing. */
 interface Track {
@@ -27,7 +19,7 @@ interface Track {
  * @param blocks row by row; their boxes are given here
  */
 export function straightCentre(
-  setting: Straight,
+  setting: StraightSetting,
   size: Size,
   block: Measure,
   blocks: readonly (readonly BlockLeaf[])[],

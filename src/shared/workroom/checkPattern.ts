@@ -1,8 +1,7 @@
 import type { Finding } from '../measure/finding.ts';
-import { readMotif } from '../pattern/motif.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { borderFabrics, settingFabrics } from '../pattern/settingFabrics.ts';
-import { readToken } from '../recipe/token.ts';
+import { readRow, readToken } from '../recipe/token.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
   return {
@@ -69,11 +68,25 @@ function sizeNames(pattern: Pattern): readonly Finding[] {
 }
 
 function motif(pattern: Pattern): readonly Finding[] {
+  const { setting } = pattern;
   const letters = new Set(pattern.blocks.map(({ id }) => id));
-  const rows = readMotif(pattern.setting);
+  const between = setting.kind === 'on-point' ? (setting.between ?? []) : [];
+  const singles = setting.single.flatMap(({ block }, i) => {
+    const token = readToken(block);
+    return entryFinding(token?.name ?? block, token === null, letters, `setting.single[${i}].block`);
+  });
+  return [
+    ...motifRows(setting.motif, 'setting.motif', letters),
+    ...motifRows(between, 'setting.between', letters),
+    ...singles,
+  ];
+}
+
+function motifRows(motif: readonly string[], at: string, letters: ReadonlySet<string>): readonly Finding[] {
+  const rows = motif.map(readRow);
   const width = rows[0]?.length ?? 0;
-  const inRows = rows.flatMap((row, r) => {
-    const path = `setting.motif[${r}]`;
+  return rows.flatMap((row, r) => {
+    const path = `${at}[${r}]`;
     if (row.length === 0) return [stops(`Row ${r + 1} of the motif is empty.`, path)];
     if (row.length !== width)
       return [stops(`Row ${r + 1} of the motif has ${row.length} blocks, the first ${width}.`, path)];
@@ -81,11 +94,6 @@ function motif(pattern: Pattern): readonly Finding[] {
       entryFinding(typeof entry === 'string' ? entry : entry.name, typeof entry === 'string', letters, path),
     );
   });
-  const singles = pattern.setting.single.flatMap(({ block }, i) => {
-    const token = readToken(block);
-    return entryFinding(token?.name ?? block, token === null, letters, `setting.single[${i}].block`);
-  });
-  return [...inRows, ...singles];
 }
 
 function entryFinding(name: string, misspelt: boolean, letters: ReadonlySet<string>, path: string): readonly Finding[] {

@@ -1,14 +1,15 @@
 import { quiltLayoutFigure } from '../diagrams/quiltLayoutFigure.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
-import type { Block, Section, Words } from './book.ts';
+import type { Block, Section, Step, Words } from './book.ts';
 import type { Desk } from './desk.ts';
+import { onPointSteps } from './setting/onPointSteps.ts';
 import { rowStep } from './setting/rowStep.ts';
 import { sashingSteps } from './setting/sashingStep.ts';
 import { listed, sizeWords } from './words.ts';
 
 /** The layout of every size with its turns, and the rows sewn together. Nothing when every size is a single block. */
 export function quiltTop(desk: Desk): Section {
-  const several = desk.sizes.filter(({ quilt }) => quilt.blocks.length > 1);
+  const several = desk.sizes.filter(({ quilt }) => quilt.blocks.length > 1 || quilt.triangles.length > 0);
   const layouts = several.map((size): Block => {
     const figure = quiltLayoutFigure(size.quilt, desk.blocks, size.size.name);
     return { kind: 'figures', figures: [{ figure, caption: caption(size) }], sameScale: false };
@@ -18,9 +19,13 @@ export function quiltTop(desk: Desk): Section {
     id: 'quilt',
     title: 'Setting the blocks',
     newPage: false,
-    blocks:
-      several.length === 0 ? [] : [opening, desk.number([...sashingSteps(desk), rowStep(desk, several)]), ...layouts],
+    blocks: several.length === 0 ? [] : [opening, desk.number(steps(desk, several)), ...layouts],
   };
+}
+
+function steps(desk: Desk, several: readonly WorkedSize[]): readonly Step[] {
+  const sewing = desk.pattern.setting.kind === 'on-point' ? onPointSteps(desk) : [rowStep(desk, several)];
+  return [...sashingSteps(desk), ...sewing];
 }
 
 function openingWords(sizes: readonly WorkedSize[]): string {

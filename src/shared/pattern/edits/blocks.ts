@@ -65,16 +65,17 @@ export const removeBlock: Edit<{ readonly block: string; readonly instead: strin
 
 function withoutBlock(setting: Setting, block: string, instead: string): Setting {
   const other = (token: Token): Token => (token.name === block ? { ...token, name: instead } : token);
-  const motif = setting.motif.map((line) =>
+  const inRow = (line: string) =>
     readRow(line)
       .map((entry) => (typeof entry === 'string' ? entry : writeToken(other(entry))))
-      .join(' '),
-  );
+      .join(' ');
+  const motif = setting.motif.map(inRow);
   const single = setting.single.map((one) => {
     const token = readToken(one.block);
     return token === null ? one : { ...one, block: writeToken(other(token)) };
   });
-  return { ...setting, motif, single };
+  const all = { ...setting, motif, single };
+  return all.kind === 'on-point' && all.between !== undefined ? { ...all, between: all.between.map(inRow) } : all;
 }
 
 export const setParameter: Edit<{ readonly block: string; readonly parameter: string; readonly value: number }> = {

@@ -5,5 +5,6 @@ export * from './fabrics.ts';
 export * from './finishing.ts';
 export * from './sashing.ts';
 export * from './setting.ts';
+export * from './settingKind.ts';
 export * from './sizes.ts';
 export * from './words.ts';

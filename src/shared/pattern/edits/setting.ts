@@ -100,8 +100,9 @@ export const setSewn: Edit<{ readonly sewn: 'rows' | 'columns' }> = {
   id: 'set-sewn',
   name: ({ sewn }) => `Sew the blocks into ${sewn}`,
   apply: (pattern, { sewn }) => {
-    const setting = sewn === 'rows' ? without(pattern.setting, 'sewn') : withFields(pattern.setting, { sewn });
-    return withFields(pattern, { setting });
+    const { setting } = pattern;
+    if (setting.kind !== 'straight') return pattern;
+    return withFields(pattern, { setting: sewn === 'rows' ? without(setting, 'sewn') : withFields(setting, { sewn }) });
   },
 };
 

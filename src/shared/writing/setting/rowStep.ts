@@ -2,8 +2,9 @@ import { quiltRowsFigure } from '../../diagrams/quiltRowsFigure.ts';
 import { count } from '../../measure/traced.ts';
 import type { WorkedSize } from '../../workroom/workedOut.ts';
 import type { Step, Words } from '../book.ts';
-import { type Desk, namesOf, perSize, shownFigure } from '../desk.ts';
-import { inSizes, listed } from '../words.ts';
+import { type Desk, perSize, shownFigure } from '../desk.ts';
+import { listed } from '../words.ts';
+import { nestingWords } from './nesting.ts';
 import { sashedWords } from './sashedRows.ts';
 import { sashKinds } from './sashings.ts';
 
@@ -13,13 +14,14 @@ import { sashKinds } from './sashings.ts';
  */
 export function rowStep(desk: Desk, several: readonly WorkedSize[]): Step {
   const shown = clearest(several);
-  const columns = desk.pattern.setting.sewn === 'columns';
+  const { setting } = desk.pattern;
+  const columns = setting.kind === 'straight' && setting.sewn === 'columns';
   const sashed = several.find((size) => sashKinds(size).length > 0);
   const sewing = sashed === undefined ? plainWords(several, columns) : sashedWords(desk, sashed, columns);
   return {
     words: [
       ...sewing,
-      ...nesting(desk, several),
+      ...nestingWords(desk, several),
       ...withoutSashing(several, sashed !== undefined),
       ...single(desk, several),
     ],
@@ -57,25 +59,6 @@ function plainWords(several: readonly WorkedSize[], columns: boolean): readonly 
       `Sew the blocks of each ${row} together. Press the seams of a ${row} all one way and those of the next ${row} the other way, as the arrows point.`,
     ],
     [`Sew the ${rows} together. Press the seams as the arrows point.`],
-  ];
-}
-
-/** Where seams of neighbours nest and where they do not, in every size. */
-function nesting(desk: Desk, several: readonly WorkedSize[]): readonly Words[] {
-  const meeting = several.filter(({ pressing }) => pressing.nests + pressing.stacks > 0);
-  if (meeting.length === 0) return [];
-  if (meeting.every(({ pressing }) => pressing.stacks === 0)) return [['Every seam that meets another nests with it.']];
-  const named = namesOf(desk, meeting);
-  const nests = meeting.map(({ pressing }) => count(pressing.nests, 'nest'));
-  const stacks = meeting.map(({ pressing }) => count(pressing.stacks, 'lie to one side'));
-  return [
-    [
-      'Seams that meet nest in ',
-      ...inSizes(nests, named),
-      ' places and lie to the same side in ',
-      ...inSizes(stacks, named),
-      '. Where they lie to the same side, press one of them open or the other way before you sew across.',
-    ],
   ];
 }
 

@@ -3,7 +3,7 @@ import type { WorkedSize } from '../../workroom/workedOut.ts';
 import type { Words } from '../book.ts';
 import type { Desk } from '../desk.ts';
 import { strong } from '../words.ts';
-import { letterOf, sashKinds } from './sashings.ts';
+import { letterOf, lettersOf } from './sashings.ts';
 
 /**
  * How blocks and sashing are sewn into rows (or columns), and those together.
@@ -37,10 +37,4 @@ function cornerWords(size: WorkedSize, corner: PatchLeaf, run: Sash['run'], row:
     strong(letterOf(size, corner)),
     ` in turn, beginning and ending with a ${outside ? 'cornerstone' : 'sashing'}. Press towards the sashing.`,
   ];
-}
-
-/** The letters of the strips of a sashing, in order. */
-function lettersOf(size: WorkedSize, run: Sash['run']): Words {
-  const kind = sashKinds(size).find((one) => one.run === run);
-  return (kind?.strips ?? []).flatMap((strip, i) => [i === 0 ? '' : ', ', strong(letterOf(size, strip))]);
 }

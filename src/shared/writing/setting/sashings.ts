@@ -1,6 +1,8 @@
 import { same } from '../../measure/inches.ts';
 import type { PatchLeaf, Sash } from '../../quilt/quilt.ts';
 import type { WorkedSize } from '../../workroom/workedOut.ts';
+import type { Words } from '../book.ts';
+import { strong } from '../words.ts';
 
 /** Sashings of one size that are made alike: the strips of one of them, in order, and how many there are. */
 export interface SashKind {
@@ -10,20 +12,35 @@ export interface SashKind {
   readonly count: number;
 }
 
-/** The kinds of sashing of a size, those that run down first. */
+/** The kinds of sashing of a size, those that run down first, those that end with a block before those that run through. */
 export function sashKinds({ quilt }: WorkedSize): readonly SashKind[] {
-  return (['down', 'across'] as const).flatMap((run) =>
-    (['block', 'whole'] as const).flatMap((reach): SashKind[] => {
-      const own = quilt.patches.filter(({ sash }) => sash?.run === run && sash.reach === reach);
-      const byStrip = new Map<number, PatchLeaf[]>();
-      for (const patch of own) {
-        const strip = patch.sash?.strip ?? 0;
-        byStrip.set(strip, [...(byStrip.get(strip) ?? []), patch]);
-      }
-      const strips = [...byStrip.values()].map(([first]) => first as PatchLeaf);
-      return strips.length === 0 ? [] : [{ run, reach, strips, count: own.length / strips.length }];
-    }),
-  );
+  const byKind = new Map<string, PatchLeaf[]>();
+  for (const patch of quilt.patches) {
+    const kind = patch.sash?.kind;
+    if (kind !== undefined) byKind.set(kind, [...(byKind.get(kind) ?? []), patch]);
+  }
+  const kinds = [...byKind.values()].map((own): SashKind => {
+    const byStrip = new Map(own.map((patch) => [patch.sash?.strip ?? 0, patch]));
+    const strips = [...byStrip].sort(([a], [b]) => a - b).map(([, patch]) => patch);
+    const { run, reach } = (strips[0] as PatchLeaf).sash as Sash;
+    return { run, reach, strips, count: own.length / strips.length };
+  });
+  return kinds.sort((a, b) => order(a) - order(b));
+}
+
+function order({ run, reach }: SashKind): number {
+  return (run === 'down' ? 0 : 2) + (reach === 'block' ? 0 : 1);
+}
+
+/** "**C**, **D**, **C**": the strips of a sashing by their letters, in order. */
+export function stripLetters(size: WorkedSize, { strips }: SashKind): Words {
+  return strips.flatMap((strip, i) => [i === 0 ? '' : ', ', strong(letterOf(size, strip))]);
+}
+
+/** The strips of the sashing that runs this way and ends with a block, or else runs through. */
+export function lettersOf(size: WorkedSize, run: Sash['run']): Words {
+  const kind = sashKinds(size).find((one) => one.run === run);
+  return kind === undefined ? [] : stripLetters(size, kind);
 }
 
 /** The chart's letter of a plain piece of the setting. */
