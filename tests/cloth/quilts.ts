@@ -45,6 +45,7 @@ export function quiltOf(width: number, height: number): Quilt {
     strips: [],
     patches: [],
     triangles: [],
+    borders: [],
     measures: { A: { width, height } },
     reversed: {},
     counts: { A: 1 },

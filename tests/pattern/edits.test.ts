@@ -12,7 +12,13 @@ import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
 const demo = demoPattern();
 
 /** Patterns of every kind of setting: an edit must keep each of them sound. */
-const patterns: readonly Pattern[] = [demo, testPattern('panes'), testPattern('causeway'), testPattern('nets')];
+const patterns: readonly Pattern[] = [
+  demo,
+  testPattern('panes'),
+  testPattern('causeway'),
+  testPattern('nets'),
+  testPattern('harbour-wall'),
+];
 
 const anyNumber = fc.oneof(
   fc.double({ min: -5, max: 300 }),
@@ -21,7 +27,7 @@ const anyNumber = fc.oneof(
 const anyText = fc.oneof(fc.string(), fc.constantFrom('Lap', '  ', 'Größe ½', 'x'.repeat(400)));
 const block = fc.constantFrom('A', 'B', 'Z');
 const fabric = fc.constantFrom('foam', 'deep', 'sand', 'cream', 'nowhere');
-const border = fc.constantFrom('rope', 'quay', 'frame', 'nowhere');
+const border = fc.constantFrom('rope', 'quay', 'frame', 'geese', 'nowhere');
 const size = fc.constantFrom('cot', 'lap', 'bed', 'throw', 'nowhere');
 const strip = fc.integer({ min: -1, max: 3 });
 const cells = fc.array(fc.record({ column: fc.nat(8), row: fc.nat(8) }), { minLength: 1, maxLength: 5 });
@@ -138,6 +144,28 @@ const cases: readonly AnyCase[] = [
   of(
     edits.setBorderCut,
     fc.record({ border, way: fc.constantFrom('straight' as const, 'diagonal' as const, 'lengthwise' as const) }),
+  ),
+  of(edits.setBorderEnds, fc.record({ border, ends: fc.option(anyNumber) })),
+  of(edits.setBorderEndsIn, fc.record({ border, size, ends: fc.option(anyNumber) })),
+  of(
+    edits.setBorderPieced,
+    fc.record(
+      {
+        border,
+        units: fc.option(fc.constantFrom('A', 'C:90 A', 'A:m', 'Z', '', 'A ?')),
+        corner: fc.option(fc.constantFrom('A', 'C:270', 'Z', ' ')),
+        run: fc.constantFrom('round' as const, 'middle' as const),
+      },
+      { requiredKeys: ['border', 'units'] },
+    ),
+  ),
+  of(
+    edits.addSpacer,
+    fc.record({
+      border,
+      fabric,
+      widths: fc.dictionary(size, fc.record({ sides: anyNumber, ends: anyNumber }), { maxKeys: 3 }),
+    }),
   ),
   of(edits.setBorderFabric, fc.record({ border, fabric })),
   of(edits.moveBorder, fc.record({ border, to: fc.integer({ min: -3, max: 9 }) })),

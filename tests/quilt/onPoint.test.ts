@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { doubleArea } from '../../src/shared/drawing/drawing.ts';
 import type { Pattern, Setting, Size } from '../../src/shared/pattern/schema.ts';
+import { settingSchema } from '../../src/shared/pattern/settingSchema.ts';
 import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern } from '../helpers/fixtures.ts';
@@ -20,18 +21,21 @@ const triangles = fc.oneof(
   fc.record({ fabric: fc.constant('sand'), fit: fc.constant('floating' as const), float: eighths(0.25, 4) }),
 );
 const reflect = fc.constantFrom('across' as const, 'down' as const, 'both' as const);
-const setting: fc.Arbitrary<Setting> = fc.record(
-  {
-    kind: fc.constant('on-point' as const),
-    motif: fc.constantFrom(['A'], ['A C:90', 'C A:180']),
-    single: fc.constant([]),
-    between: fc.constantFrom(['C'], ['A:270', 'C']),
-    reflect,
-    sashing,
-    triangles,
-  },
-  { requiredKeys: ['kind', 'motif', 'single', 'triangles'] },
-);
+const setting: fc.Arbitrary<Setting> = fc
+  .record(
+    {
+      kind: fc.constant('on-point'),
+      motif: fc.constantFrom(['A'], ['A C:90', 'C A:180']),
+      single: fc.constant([]),
+      between: fc.constantFrom(['C'], ['A:270', 'C']),
+      reflect,
+      sashing,
+      triangles,
+    },
+    { requiredKeys: ['kind', 'motif', 'single', 'triangles'] },
+  )
+  .map((one) => settingSchema.parse(one));
+
 const size: fc.Arbitrary<Size> = fc.record({
   id: fc.constant('only'),
   name: fc.constant('Only'),

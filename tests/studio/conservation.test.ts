@@ -39,7 +39,7 @@ function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
     const block = blocks.find(({ id }) => id === leaf.block);
     if (block === undefined) throw new Error('a block that is not there');
     const { drawing } = block.piecing;
-    const grid = quilt.block.width / drawing.width;
+    const grid = (quilt.measures[leaf.block] ?? quilt.block).width / drawing.width;
     for (const patch of drawing.patches) {
       const own = (doubleArea(patchPoints(drawing, patch)) / 2) * grid * grid;
       add(area, block.fabricOf[patch.role] ?? '', own);

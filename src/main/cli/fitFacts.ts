@@ -3,6 +3,9 @@ import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
 import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
 import type { Setting } from '../../shared/pattern/schema.ts';
+import type { Closing } from '../../shared/quilt/find/closeBorder.ts';
+import { closingsOf } from '../../shared/quilt/find/closingsOf.ts';
+import { closingWords } from '../../shared/quilt/find/closingWords.ts';
 import type { PatchLeaf, StripLeaf } from '../../shared/quilt/quilt.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 
@@ -25,6 +28,7 @@ export interface SizeFit {
   readonly pieces: readonly SettingCut[];
   readonly triangles: readonly TriangleCut[];
   readonly borders: readonly BorderCut[];
+  readonly piecedBorders: readonly PiecedBorder[];
   readonly borderCloth: readonly BorderCloth[];
   /** Points at which seams meet. */
   readonly points: number;
@@ -41,6 +45,17 @@ interface BorderCut {
   readonly cut: { readonly width: Traced; readonly length: Traced };
   /** Length of the diagonal seams, where corners are mitred. */
   readonly mitre?: Traced;
+}
+
+/** A border of units: how many, and what would make it close where it does not. */
+interface PiecedBorder {
+  readonly border: string;
+  readonly unit: { readonly width: number; readonly length: number };
+  readonly across: number;
+  readonly down: number;
+  readonly closes: boolean;
+  /** Ways of making it close, the best of each kind first, in words and numbers. */
+  readonly ways: readonly { readonly words: string; readonly closing: Closing }[];
 }
 
 /** The cloth a border takes, cut in one way or another. */
@@ -109,16 +124,29 @@ function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): 
     pieces: settingCuts(quilt.patches),
     triangles: triangleCuts(worked),
     borders: pattern.borders.flatMap(({ id, name }) => borderCuts(id, name, quilt.strips)),
+    piecedBorders: piecedBorders(quilt, pattern),
     borderCloth: pattern.borders.map((border) => ({ border: border.id, ways: borderWays(quilt, border, pattern) })),
     points: worked.points,
     seams: seamsOf(worked, blocks),
   };
 }
 
+function piecedBorders(quilt: WorkedSize['quilt'], { house }: WorkedOut['pattern']): readonly PiecedBorder[] {
+  return quilt.borders.flatMap(({ border, units }): PiecedBorder[] => {
+    const closings = closingsOf(quilt, border, house);
+    if (units === undefined || closings === null) return [];
+    const { width, length, across, down } = units;
+    const ways = [...closings.spacers, ...closings.units, ...closings.changes];
+    const told = ways.map((closing) => ({ words: closingWords(closing), closing }));
+    return [{ border, unit: { width, length }, across, down, closes: closings.closes, ways: told }];
+  });
+}
+
 /** Blocks on a diagonal have columns and rows with one sum; those between stand in rows of their own. */
 function rowsOf({ blocks }: WorkedSize['quilt'], { kind }: Setting): readonly number[] {
   const rows = new Map<number, number>();
-  for (const { column, row } of blocks) {
+  for (const { column, row, border } of blocks) {
+    if (border !== undefined) continue;
     const at = kind === 'on-point' ? column + Math.ceil(row / 2) : row;
     rows.set(at, (rows.get(at) ?? 0) + 1);
   }

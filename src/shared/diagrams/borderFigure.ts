@@ -26,14 +26,16 @@ export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], borde
     ...logs.flatMap((log, i) => logMarks(log, i + 1, gap, blocks)),
   ];
   const strips = logs.flatMap(({ part }) => leavesOf<QuiltLeaf>(part)).filter((leaf) => leaf.kind === 'strip');
-  const alt = `The border’s strips in the order they are sewn: ${strips.map((s) => `${s.side} ${cutText(s)}`).join(', ')}.`;
+  const sewn = strips.length > 0 ? strips.map((s) => `${s.side} ${cutText(s)}`) : logs.map(({ side }) => side);
+  const alt = `The border’s strips in the order they are sewn: ${sewn.join(', ')}.`;
   const beside = gap * 0.7;
   return framed(marks, alt, { left: beside, right: beside, top: beside, bottom: beside });
 }
 
 /** Every border of the quilt, from the inside out. */
 export function borderIds(quilt: Quilt): readonly string[] {
-  return [...new Set(quilt.strips.map((strip) => strip.border))];
+  const all = [...quilt.strips, ...quilt.blocks, ...quilt.patches].flatMap(({ border }) => border ?? []);
+  return [...new Set(all)];
 }
 
 interface BorderIn {
@@ -51,9 +53,7 @@ function borderIn(root: QuiltPart, border: string): BorderIn {
 }
 
 function isOf({ part }: Log<QuiltLeaf>, border: string): boolean {
-  return leavesOf<QuiltLeaf>(part).some(
-    (leaf) => (leaf.kind === 'strip' || leaf.kind === 'patch') && leaf.border === border,
-  );
+  return leavesOf<QuiltLeaf>(part).some((leaf) => leaf.kind !== 'on-point' && leaf.border === border);
 }
 
 function cutText({ cutWidth, cutLength }: StripLeaf): string {
@@ -78,7 +78,7 @@ function logMarks(
   for (const leaf of leaves) gathering.add(leaf, by);
   const box = { ...part.box, x: part.box.x + by.x, y: part.box.y + by.y };
   const strips = leaves.filter((leaf) => leaf.kind === 'strip');
-  const border = strips[0]?.border;
+  const border = leaves.flatMap((leaf) => ('border' in leaf ? (leaf.border ?? []) : []))[0];
   return [
     ...areasOf(gathering.cloth, 'full', 'unit', border === undefined ? undefined : `border ${border}`),
     ...leaves.map((leaf) => pieceLine(leaf, by)),

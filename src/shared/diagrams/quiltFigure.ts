@@ -1,6 +1,7 @@
 import { fractionOf } from '../measure/fraction.ts';
-import type { Quilt } from '../quilt/quilt.ts';
+import type { BlockLeaf, Quilt } from '../quilt/quilt.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
+import { borderIds } from './borderFigure.ts';
 import type { Area, Figure, Letter, Mark } from './figure.ts';
 import { boxLine, letter, middleOf } from './marks.ts';
 import { gatherCloth, pieceLine } from './quiltCloth.ts';
@@ -26,8 +27,8 @@ export interface QuiltFigureOptions {
 export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], options: QuiltFigureOptions): Figure {
   const { borders, edges = 'patch', tone = 'full' } = options;
   const gathering = gatherCloth(blocks);
-  const setting = quilt.patches.filter((patch) => borders || patch.border === undefined);
-  const shown = [...quilt.blocks, ...setting, ...quilt.triangles, ...(borders ? quilt.strips : [])];
+  const setting = [...quilt.blocks, ...quilt.patches].filter((piece) => borders || piece.border === undefined);
+  const shown = [...setting, ...quilt.triangles, ...(borders ? quilt.strips : [])];
   for (const leaf of shown) gathering.add(leaf);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
   const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
@@ -41,12 +42,12 @@ export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], option
 /** How every block lies. Letters beside them tell which are mirrored; without letters feet do, when any is. */
 export function turnMarks(quilt: Quilt, lettered: boolean): readonly Mark[] {
   const feet = !lettered && quilt.blocks.some((leaf) => leaf.turn.mirrored);
-  return quilt.blocks.flatMap((leaf) => turnMark(leaf.box, leaf.turn, feet, leaf.tilt));
+  return inSetting(quilt).flatMap((leaf) => turnMark(leaf.box, leaf.turn, feet, leaf.tilt));
 }
 
 /** The letter of every block, in its corner when its middle is taken; “Ar” is A sewn as its mirror image. */
 export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[] {
-  return quilt.blocks.map(({ block, turn, box, tilt = 0 }) => {
+  return inSetting(quilt).map(({ block, turn, box, tilt = 0 }) => {
     const text = turn.mirrored ? `${block}r` : block;
     if (!inCorner) return letter(text, middleOf(box));
     // On point the upper corner has the most room.
@@ -55,15 +56,21 @@ export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[]
   });
 }
 
+/** The blocks of the setting: the units of a border show how they lie. */
+function inSetting({ blocks }: Quilt): readonly BlockLeaf[] {
+  return blocks.filter(({ border }) => border === undefined);
+}
+
 /** What the quilt is, in a sentence. */
 export function quiltAlt(quilt: Quilt, name = 'The quilt'): string {
-  const borders = new Set(quilt.strips.map((strip) => strip.border)).size;
+  const borders = borderIds(quilt).length;
   const bordered = borders === 0 ? 'no borders' : borders === 1 ? 'one border' : `${borders} borders`;
   const [width, height] = [fractionOf(quilt.finished.width.value), fractionOf(quilt.finished.height.value)];
   return `${name}: ${blocksAlt(quilt)} with ${bordered}, ${width} by ${height} inches finished.`;
 }
 
-function blocksAlt({ blocks }: Quilt): string {
+function blocksAlt(quilt: Quilt): string {
+  const blocks = inSetting(quilt);
   if (blocks.some(({ tilt }) => tilt !== undefined)) return `${blocks.length} blocks on point`;
   const across = new Set(blocks.map((leaf) => leaf.column)).size;
   const down = new Set(blocks.map((leaf) => leaf.row)).size;

@@ -2,8 +2,10 @@ import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
 import { type Inches, longer } from '../measure/inches.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
-import { leavesOf } from '../piecing/tree.ts';
-import type { BlockLeaf, PatchLeaf, Quilt, QuiltLeaf, StripLeaf } from '../quilt/quilt.ts';
+import { childrenOf, isLeaf } from '../piecing/tree.ts';
+import { closingsOf } from '../quilt/find/closingsOf.ts';
+import { bestClosing } from '../quilt/find/closingWords.ts';
+import type { BlockLeaf, PatchLeaf, Quilt, QuiltLeaf, QuiltPart, StripLeaf } from '../quilt/quilt.ts';
 import { levelOf } from './level.ts';
 import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
 import { type SewnOnPoint, sewOnPoint } from './sewOnPoint.ts';
@@ -82,11 +84,12 @@ type Subject =
 function subjectOf(leaf: QuiltLeaf | undefined): Subject {
   if (leaf?.kind === 'patch' && leaf.border !== undefined) return { kind: 'border', id: leaf.border };
   if (leaf?.kind === 'strip') return { kind: 'border', id: leaf.border };
+  if (leaf?.kind === 'block' && leaf.border !== undefined) return { kind: 'border', id: leaf.border };
   return leaf?.kind === 'patch' ? { kind: 'sashing' } : { kind: 'rows' };
 }
 
 function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): readonly Finding[] {
-  const leaves = new Map(leavesOf<QuiltLeaf>(quilt.root).map((leaf) => [leaf.box, leaf]));
+  const leaves = leavesByBox(quilt.root);
   const told = new Map<string, { readonly subject: Subject; readonly misfits: Misfit[] }>();
   for (const misfit of misfits) {
     const subject = subjectOf(leaves.get(misfit.box));
@@ -96,9 +99,26 @@ function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, qu
     else before.misfits.push(misfit);
   }
   return [...told.values()].map(({ subject, misfits: some }) => {
-    if (subject.kind === 'border') return borderFinding(subject.id, some, pattern, size);
+    if (subject.kind === 'border') return borderFinding(subject.id, some, pattern, size, quilt);
     return subject.kind === 'sashing' ? sashingFinding(some, size) : rowFinding(some, size);
   });
+}
+
+/** For every part of a tree the leaf it is told by, under the part's own box: the first of its leaves. */
+function leavesByBox(root: QuiltPart): ReadonlyMap<Misfit['box'], QuiltLeaf> {
+  const found = new Map<Misfit['box'], QuiltLeaf>();
+  const walk = (part: QuiltPart): QuiltLeaf | undefined => {
+    if (isLeaf<QuiltLeaf>(part)) {
+      found.set(part.box, part);
+      return part;
+    }
+    const leaves = childrenOf<QuiltLeaf>(part).map(walk);
+    const [first] = leaves;
+    if (first !== undefined && !found.has(part.box)) found.set(part.box, first);
+    return first;
+  };
+  walk(root);
+  return found;
 }
 
 function worstOf(misfits: readonly Misfit[]): Misfit {
@@ -107,7 +127,7 @@ function worstOf(misfits: readonly Misfit[]): Misfit {
 
 const MEND = 'Choose a block size whose units fall on the ruler’s marks';
 
-function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern, size: Size): Finding {
+function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): Finding {
   const index = pattern.borders.findIndex((border) => border.id === id);
   const name = pattern.borders[index]?.name ?? id;
   const { by, box } = worstOf(misfits);
@@ -117,6 +137,9 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   const { setting, house } = pattern;
   const exact =
     setting.kind === 'on-point' && setting.triangles.fit === 'exact' && !longer(Math.abs(by), house.step / 2);
+  const closings = closingsOf(quilt, id, house);
+  const closing = closings === null || closings.closes ? null : bestClosing(closings);
+  if (closing !== null) return { level: levelOf(by), what, where, by, mend: closing };
   const mend = exact
     ? 'Let the triangles be rounded up: the setting then ends on a mark of the ruler.'
     : `${MEND}, or cut the border to the quilt’s own measure.`;

@@ -53,7 +53,11 @@ export const sizeSchema = z.strictObject({
   borders: z
     .record(identifierSchema, z.number().min(0).max(60))
     .default({})
-    .describe('Widths that differ here, inches.'),
+    .describe('Widths that differ here, inches; 0 leaves a border out.'),
+  borderEnds: z
+    .record(identifierSchema, z.number().min(0).max(60))
+    .optional()
+    .describe('Widths of the top and bottom strips where they are not as wide as the sides here, inches.'),
   sashing: z
     .array(z.number().min(0).max(60).nullable())
     .max(3)

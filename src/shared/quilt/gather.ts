@@ -1,3 +1,7 @@
+import { turnSize } from '../drawing/turn.ts';
+import { accept, type Maybe } from '../measure/finding.ts';
+import { sizeText } from '../measure/fraction.ts';
+import { same } from '../measure/inches.ts';
 import { named, plus, type TracedSize } from '../measure/traced.ts';
 import type { Size } from '../pattern/schema.ts';
 import { leavesOf, mapTree } from '../piecing/tree.ts';
@@ -10,40 +14,66 @@ export interface Top {
   readonly root: QuiltPart;
   readonly centre: TracedSize;
   readonly size: TracedSize;
+  readonly borders: Quilt['borders'];
 }
 
-/** The quilt of a top: everything in it by kind, counted, and its measures. */
+/**
+ * The quilt of a top: everything in it by kind, counted, and its measures.
+ * @returns the quilt; or what is wrong when one block would be needed in two sizes, for a maker makes a block in one
+ */
 export function gather(
   size: Size,
   block: Measure,
-  { root, centre, size: whole }: Top,
+  { root, centre, size: whole, borders }: Top,
   seams: ReturnType<typeof twoSeams>,
-): Quilt {
+): Maybe<Quilt> {
   const pieces = leavesOf<QuiltLeaf>(root).flatMap(piecesOf);
   const blocks = pieces.filter((piece) => piece.kind === 'block');
   const strips = pieces.filter((piece) => piece.kind === 'strip');
   const patches = pieces.filter((piece) => piece.kind === 'patch');
   const triangles = pieces.filter((piece) => piece.kind === 'triangle');
+  const measures = measuresOf(blocks, size);
+  if (!measures.ok) return measures;
   const counts = countsOf(blocks);
   const reversed = countsOf(blocks.filter(({ turn }) => turn.mirrored));
-  const measures = Object.fromEntries(Object.keys(counts).map((letter) => [letter, block] as const));
   const finished = { width: named(whole.width, 'finished'), height: named(whole.height, 'finished') };
   const unfinished = { width: plus(finished.width, seams), height: plus(finished.height, seams) };
-  return {
+  return accept({
     size: size.id,
     block,
-    measures,
+    measures: measures.value,
     blocks,
     strips,
     patches,
     triangles,
+    borders,
     counts,
     reversed,
     root,
     centre,
     finished,
     unfinished,
-  };
+  });
+}
+
+/** The finished size of every block as it is made, unturned. */
+function measuresOf(blocks: readonly BlockLeaf[], size: Size): Maybe<Readonly<Record<string, Measure>>> {
+  const measures: Record<string, Measure> = {};
+  for (const { block, box, turn, border } of blocks) {
+    const own = turnSize(box.width, box.height, turn);
+    const known = measures[block];
+    if (known === undefined) measures[block] = own;
+    else if (!same(known.width, own.width) || !same(known.height, own.height)) {
+      const [a, b] = [known, own].map(({ width, height }) => sizeText(width, height));
+      const what = `Block ${block} is needed at ${a} and at ${b} in ${size.name}.`;
+      const where = { path: border === undefined ? 'setting.motif' : 'borders', size: size.name, on: 'quilt', box };
+      return {
+        ok: false,
+        findings: [{ level: 'stops', what, where, mend: 'Give one of the places a block of its own.' }],
+      };
+    }
+  }
+  return accept(measures);
 }
 
 function countsOf(blocks: readonly BlockLeaf[]): Readonly<Record<string, number>> {

@@ -2,15 +2,17 @@ import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import { sizeText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
 import { readMotif, rowLengths } from '../pattern/motif.ts';
-import type { Pattern, Size } from '../pattern/schema.ts';
+import type { Border, Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
-import { borderWidth, type Growing, leftOut, plainBorder } from './borders.ts';
+import { type Bordered, type Growing, leftOut, plainBorder } from './borders.ts';
 import type { Centre } from './centre.ts';
 import { twoSeams } from './cut.ts';
 import { gather, movedTo } from './gather.ts';
+import { type BorderWidths, borderWidths } from './growing.ts';
 import { onPointCentre } from './onPoint/onPoint.ts';
+import { borderUnits, laidUnits, pieceBorder, tooLong } from './piecedBorder.ts';
 import { placeBlocks } from './placeBlocks.ts';
-import type { BlockLeaf, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
+import type { BlockLeaf, LaidBorder, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
 import { straightCentre } from './straight.ts';
 
 /** The most blocks one size may have. */
@@ -31,7 +33,7 @@ export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string,
   if (!placed.ok) return placed;
   const wrong = squareFinding(pattern, size, block);
   if (wrong !== null) return { ok: false, findings: [wrong] };
-  return accept(bordered(pattern, size, block, centreOf(pattern, size, block, placed.value)));
+  return bordered(pattern, size, block, centreOf(pattern, size, block, placed.value), pieced);
 }
 
 function centreOf(
@@ -69,17 +71,51 @@ function blockSize(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Pie
   return { width: size.block, height: (size.block * height) / width };
 }
 
-function bordered(pattern: Pattern, size: Size, block: Measure, centre: Centre): Quilt {
+/** The setting with its borders on, from the inside out. */
+function bordered(
+  pattern: Pattern,
+  size: Size,
+  block: Measure,
+  centre: Centre,
+  pieced: ReadonlyMap<string, Piecing>,
+): Maybe<Quilt> {
   let top: Growing = { box: centre.box, size: centre.size };
   const logs: Log<QuiltLeaf>[] = [];
-  for (const border of pattern.borders) {
-    const width = borderWidth(border, size);
-    if (leftOut(width)) continue;
-    const sewn = plainBorder(top, border, width, pattern.house);
-    logs.push(...sewn.logs);
-    top = sewn.top;
+  const borders: LaidBorder[] = [];
+  for (const [i, border] of pattern.borders.entries()) {
+    const widths = borderWidths(border, size);
+    if (leftOut(widths)) continue;
+    const sewn = oneBorder(top, border, widths, { pattern, size, pieced, path: `borders[${i}]` });
+    if (!sewn.ok) return sewn;
+    logs.push(...sewn.value.logs);
+    borders.push(sewn.value.laid);
+    top = sewn.value.top;
   }
   const root: QuiltPart = logs.length === 0 ? centre.part : { kind: 'rounds', core: centre.part, logs, box: top.box };
-  const whole = { root: movedTo(root, -top.box.x, -top.box.y), centre: centre.size, size: top.size };
+  const whole = { root: movedTo(root, -top.box.x, -top.box.y), centre: centre.size, size: top.size, borders };
   return gather(size, block, whole, twoSeams(pattern.house));
+}
+
+interface At {
+  readonly pattern: Pattern;
+  readonly size: Size;
+  readonly pieced: ReadonlyMap<string, Piecing>;
+  readonly path: string;
+}
+
+function oneBorder(
+  top: Growing,
+  border: Border,
+  widths: BorderWidths,
+  { pattern: { house }, size, pieced, path }: At,
+): Maybe<Bordered & { readonly laid: LaidBorder }> {
+  const inside = { width: top.size.width.value, height: top.size.height.value };
+  if (border.pieced === undefined)
+    return accept({ ...plainBorder(top, border, widths, house), laid: { border: border.id, inside } });
+  const units = borderUnits(border, widths.sides, pieced, path);
+  if (!units.ok) return units;
+  const wrong = tooLong(top, border, units.value, size, path);
+  if (wrong !== null) return { ok: false, findings: [wrong] };
+  const laid = { border: border.id, inside, units: laidUnits(inside, widths.sides, units.value) };
+  return accept({ ...pieceBorder(top, border, widths.sides, units.value, house), laid });
 }

@@ -28,7 +28,7 @@ export function mitreBorder(top: Growing, border: Border, width: number, house: 
     logs.push({ side, part });
     box = around(box, own);
   }
-  return { logs, top: { box, size: grownAll(top.size, finished, border.name) } };
+  return { logs, top: { box, size: grownAll(top.size, border, { sides: width, ends: width }) } };
 }
 
 /** The outline of a border strip in the finished top: a mitred one is longer outside than inside. */

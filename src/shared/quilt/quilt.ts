@@ -17,6 +17,8 @@ export interface BlockLeaf {
   readonly box: Box;
   /** Degrees clockwise about the middle of its box: −45 for a block on point. */
   readonly tilt?: number;
+  /** The border it is a unit of, if it is; it then stands in no column or row of the setting, and both are −1. */
+  readonly border?: string;
 }
 
 /** One border strip, as cut. */
@@ -137,6 +139,8 @@ export interface Quilt {
   readonly strips: readonly StripLeaf[];
   readonly patches: readonly PatchLeaf[];
   readonly triangles: readonly TriangleLeaf[];
+  /** The borders there are in this size, from the inside out. */
+  readonly borders: readonly LaidBorder[];
   /** How many blocks of each letter. */
   readonly counts: Readonly<Record<string, number>>;
   /** How many of these are sewn as mirror images, by letter; a block that a turn makes its own mirror image is none. */
@@ -149,6 +153,26 @@ export interface Quilt {
   readonly finished: TracedSize;
   /** The top before binding: finished and a seam on each side. */
   readonly unfinished: TracedSize;
+}
+
+/** A border of one size: what it is sewn to and, when it is pieced, of how many units it is. */
+export interface LaidBorder {
+  readonly border: string;
+  /** What it is sewn to, finished inches. */
+  readonly inside: Measure;
+  readonly units?: LaidUnits;
+}
+
+/** The units of a pieced border. */
+export interface LaidUnits {
+  /** How high they finish, and how long each is along the side. */
+  readonly width: Inches;
+  readonly length: Inches;
+  /** Units along the top and along a side, corners not counted. */
+  readonly across: number;
+  readonly down: number;
+  /** Grid units in the height of one. */
+  readonly high: number;
 }
 
 /** Width and height, finished inches. */

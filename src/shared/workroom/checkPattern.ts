@@ -1,6 +1,8 @@
 import type { Finding } from '../measure/finding.ts';
+import { same } from '../measure/inches.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { borderFabrics, settingFabrics } from '../pattern/settingFabrics.ts';
+import { borderWidths } from '../quilt/growing.ts';
 import { readRow, readToken } from '../recipe/token.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
@@ -47,6 +49,7 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...motif(pattern),
     ...fabrics(pattern),
     ...sizes(pattern),
+    ...unevenBorders(pattern),
   ];
 }
 
@@ -75,10 +78,17 @@ function motif(pattern: Pattern): readonly Finding[] {
     const token = readToken(block);
     return entryFinding(token?.name ?? block, token === null, letters, `setting.single[${i}].block`);
   });
+  const inBorders = pattern.borders.flatMap(({ pieced }, i) => {
+    if (pieced === undefined) return [];
+    const at = `borders[${i}].pieced`;
+    const corner = pieced.corner === undefined ? [] : motifRows([pieced.corner], `${at}.corner`, letters);
+    return [...motifRows([pieced.units], `${at}.units`, letters), ...corner];
+  });
   return [
     ...motifRows(setting.motif, 'setting.motif', letters),
     ...motifRows(between, 'setting.between', letters),
     ...singles,
+    ...inBorders,
   ];
 }
 
@@ -131,5 +141,22 @@ function sizes(pattern: Pattern): readonly Finding[] {
             ),
           ],
     ),
+  );
+}
+
+/** Borders that ask for corners or units that strips of two widths cannot have. */
+function unevenBorders(pattern: Pattern): readonly Finding[] {
+  return pattern.sizes.flatMap((size, i) =>
+    pattern.borders.flatMap((border): Finding[] => {
+      const { sides, ends } = borderWidths(border, size);
+      if (same(sides, ends) || (border.pieced === undefined && border.corners !== 'mitred')) return [];
+      const instead =
+        border.pieced === undefined
+          ? 'cannot be mitred there; its corners are butted'
+          : 'is made of blocks, so the width of its sides counts';
+      const what = `${border.name} is not as wide at the top as at the sides in ${size.name}: it ${instead}.`;
+      const where = { path: `sizes[${i}].borderEnds.${border.id}`, size: size.name };
+      return [{ level: 'look', what, where, mend: 'Give it one width all round.' }];
+    }),
   );
 }

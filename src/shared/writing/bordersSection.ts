@@ -2,16 +2,15 @@ import type { PieceLine } from '../cloth/cloth.ts';
 import { borderFigure } from '../diagrams/borderFigure.ts';
 import type { Border } from '../pattern/schema.ts';
 import type { Block, Section, Step, Words } from './book.ts';
-import { cuttingWords, stripsOf } from './borders/borderWords.ts';
+import { cuttingWords, hasBorder } from './borders/borderWords.ts';
+import { piecedBorderWords } from './borders/piecedBorder.ts';
 import { plainBorderWords } from './borders/plainBorder.ts';
 import { type Desk, shownFigure } from './desk.ts';
 import { listed } from './words.ts';
 
 /** Border by border, from the inside out. Without blocks when the pattern has no borders. */
 export function bordersSection(desk: Desk): Section {
-  const borders = desk.pattern.borders.filter((border) =>
-    desk.sizes.some((size) => stripsOf(size, border.id).length > 0),
-  );
+  const borders = desk.pattern.borders.filter((border) => desk.sizes.some((size) => hasBorder(size, border.id)));
   const steps = borders.map((border) => borderStep(desk, border));
   const opening = (text: string): Block => ({ kind: 'words', tone: 'body', text: [text] });
   return {
@@ -36,13 +35,17 @@ function openings(desk: Desk): readonly string[] {
 }
 
 function borderStep(desk: Desk, border: Border): Step {
-  const sizes = desk.sizes.filter((size) => stripsOf(size, border.id).length > 0);
+  const sizes = desk.sizes.filter((size) => hasBorder(size, border.id));
   const shown = sizes.includes(desk.shown) ? desk.shown : (sizes[0] ?? desk.shown);
   const without = desk.sizes.filter((size) => !sizes.includes(size)).map(({ size }) => size.name);
+  const own =
+    border.pieced === undefined
+      ? [...cuttingWords(desk, border), ...plainBorderWords(desk, border)]
+      : piecedBorderWords(desk, border);
   const goes = without.length === 1 ? 'goes' : 'go';
   const left: Words[] = without.length === 0 ? [] : [[`${listed(without)} ${goes} without this border.`]];
   return {
-    words: [...cuttingWords(desk, border), ...plainBorderWords(desk, border), ...left],
+    words: [...own, ...left],
     figures: [shownFigure(desk, shown, borderFigure(shown.quilt, desk.blocks, border.id))],
   };
 }

@@ -1,6 +1,6 @@
 import { inchesText } from '../../measure/fraction.ts';
 import type { Edit } from '../edit.ts';
-import type { Border, Pattern } from '../schema.ts';
+import type { Border, Pattern, Size } from '../schema.ts';
 import { changed, freeId, lengthWithin, movedTo, named, withFields, withName, without } from './list.ts';
 
 const THINNEST = 1 / 16;
@@ -46,9 +46,10 @@ export const removeBorder: Edit<{ readonly border: string }> = {
   apply: (pattern, { border }) => {
     if (!pattern.borders.some(({ id }) => id === border)) return pattern;
     const borders = pattern.borders.filter(({ id }) => id !== border);
-    const sizes = pattern.sizes.map((size) =>
-      withFields(size, { borders: withName<number>(size.borders, border, null) }),
-    );
+    const sizes = pattern.sizes.map((size) => {
+      const own = withFields(size, { borders: withName<number>(size.borders, border, null) });
+      return withEnds(own, border, null);
+    });
     return { ...pattern, borders, sizes };
   },
 };
@@ -90,6 +91,45 @@ export const setBorderWidthIn: Edit<{ readonly border: string; readonly size: st
       return withFields(pattern, { sizes });
     },
   };
+
+/** The size with another width for a border's top and bottom; null: none of its own. */
+function withEnds(size: Size, border: string, ends: number | null): Size {
+  const all = withName<number>(size.borderEnds ?? {}, border, ends);
+  if (Object.keys(all).length === 0) return without(size, 'borderEnds');
+  return withFields(size, { borderEnds: all });
+}
+
+export const setBorderEnds: Edit<{ readonly border: string; readonly ends: number | null }> = {
+  id: 'set-border-ends',
+  name: ({ border, ends }, pattern) =>
+    `Make the ${nameOf(pattern, border)} ${ends === null ? 'as wide all round' : `${inchesText(ends)} at the top and bottom`}`,
+  apply: (pattern, { border, ends }) => {
+    const finished = ends === null ? null : lengthWithin(ends, THINNEST, WIDEST);
+    if (ends !== null && finished === null) return pattern;
+    return withEachBorder(pattern, border, (one) =>
+      finished === null ? without(one, 'ends') : withFields(one, { ends: finished }),
+    );
+  },
+};
+
+export const setBorderEndsIn: Edit<{ readonly border: string; readonly size: string; readonly ends: number | null }> = {
+  id: 'set-border-ends-in',
+  name: ({ border, size, ends }, pattern) => {
+    const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
+    const as = ends === null ? 'as its sides are' : inchesText(ends);
+    return `Make the top and bottom of the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
+  },
+  apply: (pattern, { border, size, ends }) => {
+    const finished = ends === null ? null : lengthWithin(ends, 0, WIDEST);
+    if ((ends !== null && finished === null) || !pattern.borders.some(({ id }) => id === border)) return pattern;
+    const sizes = changed(
+      pattern.sizes,
+      ({ id }) => id === size,
+      (one) => withEnds(one, border, finished),
+    );
+    return withFields(pattern, { sizes });
+  },
+};
 
 export const setBorderFirst: Edit<{ readonly border: string; readonly first: Border['first'] }> = {
   id: 'set-border-first',

@@ -3,6 +3,7 @@ export * from './blocks.ts';
 export * from './borders.ts';
 export * from './fabrics.ts';
 export * from './finishing.ts';
+export * from './piecedBorders.ts';
 export * from './sashing.ts';
 export * from './setting.ts';
 export * from './settingKind.ts';

@@ -11,6 +11,11 @@ export function stripsOf({ quilt }: WorkedSize, border: string): readonly StripL
   return quilt.strips.filter((strip) => strip.border === border);
 }
 
+/** Whether a size has this border. */
+export function hasBorder({ quilt }: WorkedSize, border: string): boolean {
+  return quilt.borders.some((one) => one.border === border);
+}
+
 /** Which two strips of a border, by the one that stands for both. */
 export type PairSide = 'left' | 'top';
 
@@ -25,7 +30,7 @@ export function placeWords(side: PairSide): string {
 
 /** "two **G**, cut 37½″": the strips of a pair with their length in every size. */
 export function pairWords(desk: Desk, border: Border, side: PairSide): Words {
-  const sizes = desk.sizes.filter((size) => stripsOf(size, border.id).length > 0);
+  const sizes = desk.sizes.filter((size) => stripsOf(size, border.id).some((strip) => strip.side === side));
   const strips = sizes.map((size) => stripsOf(size, border.id).find((strip) => strip.side === side));
   const lengths = strips.map((strip) => strip?.cutLength).filter((length): length is Traced => length !== undefined);
   const pair = side === 'left' ? 'sides' : 'ends';

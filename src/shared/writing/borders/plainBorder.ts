@@ -12,12 +12,14 @@ export function plainBorderWords(desk: Desk, border: Border): readonly Words[] {
 }
 
 function butted(desk: Desk, border: Border): readonly Words[] {
-  const [first, second] = pairsOf(border);
-  const press = `. Press towards the border.`;
-  return [
-    [`${titleWords(desk, border)}Sew `, ...pairWords(desk, border, first), `, ${placeWords(first)}${press}`],
-    ['Then sew ', ...pairWords(desk, border, second), `, ${placeWords(second)}${press}`],
-  ];
+  const pairs = pairsOf(border).filter((side) =>
+    desk.sizes.some((size) => stripsOf(size, border.id).some((strip) => strip.side === side)),
+  );
+  return pairs.map((side, i) => [
+    `${i === 0 ? `${titleWords(desk, border)}Sew ` : 'Then sew '}`,
+    ...pairWords(desk, border, side),
+    `, ${placeWords(side)}. Press towards the border.`,
+  ]);
 }
 
 function cornered(desk: Desk, border: Border): readonly Words[] {
