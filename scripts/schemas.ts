@@ -4,15 +4,21 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
 import { PATTERN_FORMAT, patternSchema } from '../src/shared/pattern/schema.ts';
-import { RECIPE_FORMAT, recipeSchema } from '../src/shared/recipe/schema.ts';
+import { RECIPE_FORMAT, RECIPES_FORMAT, recipeSchema, recipesFileSchema } from '../src/shared/recipe/schema.ts';
 
 export const schemaFolder = resolve(import.meta.dirname, '../resources/schemas');
+
+/** The program reads each recipe by itself, so as to name it; a text editor is told all at once. */
+const recipesSchema = recipesFileSchema.extend({
+  recipes: z.array(recipeSchema).min(1).max(5000).describe('The recipes.'),
+});
 
 /** Each schema file's name and its text, as it is written to disk. */
 export function schemaFiles(): ReadonlyMap<string, string> {
   return new Map([
     ['pattern.schema.json', written('pattern', PATTERN_FORMAT, 'A quilt pattern in all its sizes.', patternSchema)],
     ['recipe.schema.json', written('recipe', RECIPE_FORMAT, 'How one block is made.', recipeSchema)],
+    ['recipes.schema.json', written('recipes', RECIPES_FORMAT, 'Many recipes in one file.', recipesSchema)],
   ]);
 }
 

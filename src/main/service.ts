@@ -1,9 +1,12 @@
 import type { About, Contract } from '../shared/contract.ts';
 import type { Reader } from './reader.ts';
+import { keepFacets } from './service/facets.ts';
+import { importFile } from './service/importFile.ts';
 import { inputs, take } from './service/inputs.ts';
 import { makeJobs } from './service/jobs.ts';
 import { makeLibrary } from './service/library.ts';
 import type { Publisher } from './service/publisher.ts';
+import { makeRecipes } from './service/recipes.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServiceNeeds {
@@ -28,6 +31,8 @@ export interface Service extends Contract {
  */
 export function makeService({ store, reader, publisher, host, version, report }: ServiceNeeds): Service {
   const library = makeLibrary(store, reader);
+  const facets = keepFacets(store, reader, report);
+  const recipes = makeRecipes(store, reader, facets);
   const jobs = makeJobs(publisher, report);
   const id = (input: unknown): string => take(inputs.id, input, 'That name');
   const job = (input: unknown): string => take(inputs.job, input, 'That name');
@@ -38,16 +43,20 @@ export function makeService({ store, reader, publisher, host, version, report }:
     lookAtPattern: async (input) => library.lookAtPattern(id(input)),
     savePattern: async (input) => library.savePattern(take(inputs.savePattern, input, 'The pattern')),
     removePattern: async (input) => library.removePattern(id(input)),
-    recipes: async (input) => library.recipes(take(inputs.recipes, input, 'The search')),
-    openRecipe: async (input) => library.openRecipe(id(input)),
-    saveRecipe: async (input) => library.saveRecipe(take(inputs.saveRecipe, input, 'The recipe')),
-    removeRecipe: async (input) => library.removeRecipe(id(input)),
-    importFile: async (input) => library.importFile(take(inputs.importFile, input, 'The file')),
+    recipes: async (input) => recipes.find(take(inputs.recipes, input, 'The search')),
+    openRecipe: async (input) => recipes.open(id(input)),
+    keptRecipes: async (input) => recipes.kept(take(inputs.ids, input, 'The list')),
+    recipeRevisions: async (input) => recipes.revisions(id(input)),
+    saveRecipe: async (input) => recipes.save(take(inputs.saveRecipe, input, 'The recipe')),
+    removeRecipe: async (input) => recipes.remove(id(input)),
+    importFile: async (input) => importFile(store, reader, take(inputs.importFile, input, 'The file')),
+    exportRecipes: async (input) => recipes.give(take(inputs.ids, input, 'The list')),
     publish: async (input) => ({ job: jobs.start(take(inputs.publish, input, 'The pattern')) }),
     job: async (input) => jobs.job(job(input)),
     cancel: async (input) => jobs.cancel(job(input)),
     result: async (input) => jobs.result(job(input)),
     close: async () => {
+      await facets.close();
       await jobs.close();
       store.close();
     },

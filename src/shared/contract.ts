@@ -30,11 +30,22 @@ export interface Contract {
    */
   recipes(search: RecipeSearch): Promise<readonly RecipeCard[]>;
   openRecipe(id: string): Promise<Recipe>;
+  /** Those of the recipes that are kept here, with their newest revision; for what a pattern carries or a recipe holds. */
+  keptRecipes(ids: readonly string[]): Promise<readonly KeptRecipe[]>;
+  /** Every saved revision of a recipe, the newest first. */
+  recipeRevisions(id: string): Promise<readonly RecipeRevision[]>;
   saveRecipe(recipe: Recipe): Promise<{ readonly revision: number }>;
+  /** Its revisions stay, so that it can be put back as it was. */
   removeRecipe(id: string): Promise<void>;
 
-  /** The text of a pattern or recipe file the designer chose, read and checked; kept under a fresh id if it is taken. */
-  importFile(file: { readonly name: string; readonly text: string }): Promise<Imported>;
+  /**
+   * The text of a pattern, a recipe or a file of recipes the designer chose, read and checked; kept under a fresh id if it
+   * is taken. Of a file that is wrong anywhere nothing is kept.
+   */
+  importFile(file: FileText): Promise<Imported>;
+
+  /** A file of the recipes and of all they hold. */
+  exportRecipes(ids: readonly string[]): Promise<{ readonly name: string; readonly text: string }>;
 
   /** Starts making the PDF; progress is asked for with `job`. */
   publish(request: PublishRequest): Promise<{ readonly job: string }>;
@@ -48,6 +59,8 @@ export interface Contract {
 export interface RecipeSearch {
   readonly words: string;
   readonly tag?: string;
+  /** Terms of `workroom/facetTerms`: recipes that have every one of them. */
+  readonly facets?: readonly string[];
   readonly from?: number;
   readonly atMost?: number;
 }
@@ -78,12 +91,35 @@ export interface RecipeCard {
   readonly starter: boolean;
   /** Titles of the patterns that carry it. */
   readonly usedIn: readonly string[];
+  readonly revision: number;
   readonly recipe: Recipe;
+}
+
+/** A recipe as the library has it now. */
+export interface KeptRecipe {
+  readonly recipe: Recipe;
+  readonly revision: number;
+}
+
+/** A recipe as it was saved once. */
+export interface RecipeRevision extends KeptRecipe {
+  /** ISO date and time it was saved. */
+  readonly changed: string;
+}
+
+/** A file as it is brought in. */
+export interface FileText {
+  readonly name: string;
+  readonly text: string;
+  /** The texts of files that came along with it, by name: a pattern may name the recipe files it needs. */
+  readonly beside?: Readonly<Record<string, string>> | undefined;
 }
 
 export type Imported =
   | { readonly kind: 'pattern'; readonly id: string }
-  | { readonly kind: 'recipe'; readonly id: string };
+  | { readonly kind: 'recipe'; readonly id: string }
+  /** The new ones, and how many of the file were here already, word for word. */
+  | { readonly kind: 'recipes'; readonly ids: readonly string[]; readonly already: number };
 
 export type Paper = 'letter' | 'a4';
 

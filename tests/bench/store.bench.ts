@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { makeReader } from '../../src/main/reader.ts';
 import { makeService, type Service } from '../../src/main/service.ts';
 import { openStore, type Store } from '../../src/main/store/store.ts';
+import { facetTerms } from '../../src/shared/workroom/facetTerms.ts';
+import { facetRules, recipeFacets } from '../../src/shared/workroom/recipeFacets.ts';
 import { demoPattern, starterRecipes } from '../helpers/starters.ts';
 import { median, type Row } from './row.ts';
 
@@ -36,6 +38,32 @@ function fill(store: Store): void {
   }
 }
 
+/** Their facets worked out; copies of one starter have the same. */
+function workOutFacets(store: Store): void {
+  const starters = starterRecipes();
+  const book = new Map(starters.map((recipe) => [recipe.id, recipe]));
+  const terms = starters.map((recipe) => {
+    const facets = recipeFacets(recipe, book);
+    return facets === null ? [] : facetTerms(facets);
+  });
+  const derive = ({ id }: { readonly id: string }) => terms[Number(id.split('-').at(-1)) % starters.length] ?? [];
+  store.recipes.facets.workOut(facetRules(), derive, () => false);
+}
+
+/** Filters, alone and together; most leave thousands, the last a handful. */
+const filtered: readonly { readonly words: string; readonly facets: readonly string[] }[] = [
+  { words: '', facets: ['family:four-patch'] },
+  { words: '', facets: ['skill:full-seams', 'size:8', 'unit:hst'] },
+  { words: 'st', facets: ['size:9', 'skill:full-seams'] },
+  { words: 'drunk', facets: ['skill:curves'] },
+];
+
+async function slowestFilter(service: Service): Promise<number> {
+  const times: number[] = [];
+  for (const search of filtered) times.push(await median(() => service.recipes({ ...search, atMost: 60 })));
+  return Math.max(...times);
+}
+
 /** What a designer types, letter by letter; the slowest of them counts. */
 const typed = ['', 's', 'sa', 'saw', 'sawt', 'sawtooth', 'star', 'star 12', 'geese', 'log cab', 'nine patch 9'];
 
@@ -64,6 +92,16 @@ export const rows: readonly Row[] = [
       withLibrary((service, store) => {
         fill(store);
         return slowestSearch(service);
+      }),
+  },
+  {
+    what: 'library of 10,000 recipes: filtered by how they are made',
+    budget: 16,
+    measure: () =>
+      withLibrary((service, store) => {
+        fill(store);
+        workOutFacets(store);
+        return slowestFilter(service);
       }),
   },
   { what: 'saved edit on disk (crash-safe)', budget: 10, measure: () => withLibrary(timeToSave) },

@@ -161,6 +161,13 @@ describe('a folder that cannot be written to', () => {
     expect(readdirSync(folder)).toEqual(before);
   });
 
+  // Under /proc the system answers that there is no such folder, however often it is asked to make one.
+  test.runIf(existsSync('/proc/self'))('is refused where no folder can ever be made', async () => {
+    const ran = await run('publish', DEMO, '--out', '/proc/piecewright/out', '--paper', 'a4');
+    expect(ran).toMatchObject({ code: 2, said: '' });
+    expect(ran.complained).toContain('cannot be made, so nothing was written');
+  });
+
   test('keeps what was there when one of the files has no place', async () => {
     const full = join(folder, 'taken');
     mkdirSync(join(full, 'harbour-lights-edition-1-cutting.csv', 'in-the-way'), { recursive: true });

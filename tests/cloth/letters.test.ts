@@ -22,6 +22,7 @@ function size(...units: readonly (readonly [role: string, side: number])[]): Let
     method: plainCut,
     others: [],
     plan: { cuts: [cut(role, side)], yield: 1, unfinished, trimmed: false, stages: [] },
+    oversize: 0,
     perBlock: 1,
     needed: 1,
     batches: 1,

@@ -3,7 +3,7 @@ import { given } from '../../src/shared/measure/traced.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { Quilt } from '../../src/shared/quilt/quilt.ts';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
-import { demoPattern } from '../helpers/starters.ts';
+import { demoPattern, starterRecipes } from '../helpers/starters.ts';
 
 /** A pattern of one block in three sizes with one border, in the fabrics of the demo. */
 export function patternOf(recipe: Recipe): Pattern {
@@ -13,6 +13,7 @@ export function patternOf(recipe: Recipe): Pattern {
   const size = { name: '', block: recipe.finished, borders: {} };
   return {
     ...demo,
+    recipes: [...starterRecipes()],
     blocks: [
       {
         id: 'A',

@@ -45,4 +45,32 @@ describe('a drawing', () => {
   test('that leaves a whole side bare is not sound', () => {
     expect(words([rectangle(0, 0, 4, 2)])).not.toEqual([]);
   });
+
+  test('with a patch that hangs together by a corner alone says where', () => {
+    const bow = [
+      { x: 0, y: 0 },
+      { x: 4, y: 0 },
+      { x: 4, y: 1 },
+      { x: 2, y: 2 },
+      { x: 4, y: 4 },
+      { x: 0, y: 4 },
+      { x: 0, y: 3 },
+      { x: 2, y: 2 },
+      { x: 0, y: 1 },
+    ];
+    const ends = [
+      [
+        { x: 0, y: 1 },
+        { x: 2, y: 2 },
+        { x: 0, y: 3 },
+      ],
+      [
+        { x: 4, y: 1 },
+        { x: 4, y: 4 },
+        { x: 2, y: 2 },
+      ],
+    ];
+    const polygons = [bow, ...ends].map((corners) => ({ role: 'light', corners }));
+    expect(words(polygons)).toEqual(['A patch meets itself at 2 across, 2 down on its grid.']);
+  });
 });

@@ -1,5 +1,6 @@
 import { Refused } from '../../src/renderer/state/host.ts';
 import type { Contract, Job, PatternCard, PublishedFile, RecipeCard, Refusal } from '../../src/shared/contract.ts';
+import { recipesText } from '../../src/shared/pattern/save.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
 
@@ -24,6 +25,7 @@ const NOT_HERE: Refusal = { kind: 'not-found', words: 'Nothing by that name is k
 export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost {
   const kept = new Map(patterns.map((pattern) => [pattern.id, { pattern, revision: 1 }]));
   const shelf = new Map(recipes.map((recipe) => [recipe.id, recipe]));
+  const revisions = new Map(recipes.map((recipe) => [recipe.id, [recipe]]));
   const saved: Pattern[] = [];
   let refusal: Refusal | null = null;
   let hold: Promise<unknown> = Promise.resolve();
@@ -44,6 +46,7 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
       tags: recipe.tags,
       starter: true,
       usedIn: usedIn.map(({ pattern }) => pattern.title),
+      revision: revisions.get(recipe.id)?.length ?? 1,
       recipe,
     };
   };
@@ -89,9 +92,20 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
         .slice(from, from + atMost)
         .map(recipeCard),
     openRecipe: async (id) => found(shelf.get(id)),
+    keptRecipes: async (ids) =>
+      ids.flatMap((id) => {
+        const recipe = shelf.get(id);
+        return recipe === undefined ? [] : [{ recipe, revision: revisions.get(id)?.length ?? 1 }];
+      }),
+    recipeRevisions: async (id) =>
+      (revisions.get(id) ?? [])
+        .map((recipe, i) => ({ recipe, revision: i + 1, changed: '2026-01-01T00:00:00Z' }))
+        .reverse(),
     saveRecipe: async (recipe) => {
       shelf.set(recipe.id, recipe);
-      return { revision: 1 };
+      const all = [...(revisions.get(recipe.id) ?? []), recipe];
+      revisions.set(recipe.id, all);
+      return { revision: all.length };
     },
     removeRecipe: async (id) => {
       shelf.delete(id);
@@ -101,6 +115,10 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
       kept.set(pattern.id, { pattern, revision: 1 });
       return { kind: 'pattern', id: pattern.id };
     },
+    exportRecipes: async (ids) => ({
+      name: 'library.recipes.json',
+      text: recipesText(ids.map((id) => found(shelf.get(id)))),
+    }),
     publish: async () => {
       throw new Refused({ kind: 'broken', words: 'There is no press here.' });
     },

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { readPatternText } from '../../src/shared/pattern/load.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
-import { patternSchema } from '../../src/shared/pattern/schema.ts';
 import { type Recipe, recipeSchema } from '../../src/shared/recipe/schema.ts';
 
 const resources = new URL('../../resources/', import.meta.url);
@@ -15,10 +15,9 @@ export function starterRecipes(): readonly Recipe[] {
 /** The demo pattern with the recipes it needs, as the studio opens it. */
 export function demoPattern(): Pattern {
   const text = readFileSync(new URL('demo/harbour-lights.pattern.json', resources), 'utf8');
-  const file = patternSchema.parse(JSON.parse(text));
-  const own = file.recipes.filter((recipe): recipe is Recipe => !('file' in recipe));
-  const ids = new Set(own.map(({ id }) => id));
-  return { ...file, recipes: [...own, ...starterRecipes().filter(({ id }) => !ids.has(id))] };
+  const read = readPatternText(text, { starters: starterRecipes(), beside: () => null });
+  if (!read.ok) throw new Error(read.findings.map(({ what }) => what).join(' '));
+  return read.value;
 }
 
 /** A recipe by its id. */

@@ -1,10 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { copyPart } from '../../src/shared/drawing/part.ts';
 import { ALL_TURNS } from '../../src/shared/drawing/turn.ts';
+import { ALL_WAYS } from '../../src/shared/drawing/ways.ts';
 import type { Edit } from '../../src/shared/pattern/edit.ts';
 import * as edits from '../../src/shared/pattern/edits/index.ts';
 import { blockAt } from '../../src/shared/pattern/motif.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
+import { drawnBody, readDrawnBody } from '../../src/shared/recipe/drawn.ts';
+import type { DrawingBody, Recipe } from '../../src/shared/recipe/schema.ts';
 import { checkEdit } from '../helpers/checkEdit.ts';
 import { testPattern } from '../helpers/fixtures.ts';
 import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
@@ -36,10 +40,62 @@ const value = fc.constantFrom('light' as const, 'medium' as const, 'dark' as con
 const first = fc.constantFrom('sides' as const, 'ends' as const);
 const colour = fc.constantFrom('#a1b2c3', '#FFFFFF', 'red');
 
+/** Recipes of the demo as somebody may have changed them in the library, and one it has not. */
+function otherRevisions(): readonly Recipe[] {
+  const [first, ...rest] = demo.recipes;
+  if (first === undefined) throw new Error('The demo carries no recipe');
+  const role = { id: 'new-role', name: 'New role', value: 'medium' as const };
+  return [
+    { ...first, roles: [...first.roles, role] },
+    { ...first, roles: first.roles.slice(1), parameters: [] },
+    ...rest,
+    { ...starter('pinwheel'), id: 'not-here' },
+  ];
+}
+
 /** Arguments for an edit: sensible ones and the odd ones that a screen might let through. */
-type AnyCase = readonly [Edit<never>, fc.Arbitrary<never>];
-function of<Args>(edit: Edit<Args>, args: fc.Arbitrary<NoInfer<Args>>): AnyCase {
-  return [edit as Edit<never>, args as fc.Arbitrary<never>];
+type AnyCase = readonly [Edit<never>, fc.Arbitrary<never>, Pattern | null];
+function of<Args>(edit: Edit<Args>, args: fc.Arbitrary<NoInfer<Args>>, pattern: Pattern | null = null): AnyCase {
+  return [edit as Edit<never>, args as fc.Arbitrary<never>, pattern];
+}
+
+/** A square of four grid units, cut once across, once down its left half, and with a quarter circle in a corner. */
+const body: DrawingBody = {
+  kind: 'drawing',
+  width: 4,
+  height: 4,
+  role: 'foam',
+  splits: [
+    { inside: [1, 1], from: [0, 2], to: [4, 2], role: 'deep' },
+    { inside: [1, 1], from: [2, 0], to: [2, 2], role: 'lamp' },
+    { inside: [3, 3], from: [4, 3], to: [3, 4], centre: [4, 4], role: 'tide' },
+  ],
+  pins: [
+    {
+      first: [
+        [0, 2],
+        [4, 2],
+      ],
+    },
+  ],
+};
+const drawn = edits.startDrawing.apply(demo, { block: 'A', body });
+const recipe = fc.constantFrom('lantern-drawn', 'mooring', 'nowhere');
+const place = fc
+  .record({ x: fc.integer({ min: -2, max: 20 }), y: fc.nat(20) })
+  .map(({ x, y }) => ({ x: x / 4, y: y / 4 }));
+const places = fc.array(place, { maxLength: 4 });
+const ways = fc.constantFrom(...ALL_WAYS, undefined);
+const role = fc.constantFrom('foam', 'lamp', 'deep', 'tide');
+const ends = fc.tuple(place, place);
+const square = (() => {
+  const read = readDrawnBody(body, '');
+  if (!read.ok) throw new Error(read.findings.map(({ what }) => what).join(' '));
+  return copyPart(read.value, { x: 0, y: 0, width: 2, height: 2 });
+})();
+/** With an optional field left out when there is none, as a screen would. */
+function spare<T extends object>(args: fc.Arbitrary<T>): fc.Arbitrary<T> {
+  return args.map((one) => Object.fromEntries(Object.entries(one).filter(([, value]) => value !== undefined)) as T);
 }
 
 const cases: readonly AnyCase[] = [
@@ -61,9 +117,22 @@ const cases: readonly AnyCase[] = [
       { requiredKeys: [] },
     ),
   ),
+  of(edits.setHouseOversize, fc.record({ kind: fc.constantFrom('hst', 'qst'), inches: fc.option(anyNumber) })),
+  of(edits.setOversize, fc.record({ block, of: fc.constantFrom('hst', 'geese'), inches: fc.option(anyNumber) })),
   of(edits.setHouseMethod, fc.record({ kind: fc.constant('hst'), method: fc.constantFrom('hst-eight', null) })),
   of(edits.renameBlock, fc.record({ block, name: anyText })),
   of(edits.addBlock, fc.record({ recipe: fc.constantFrom(...starterRecipes()) })),
+  of(
+    edits.takeRecipe,
+    fc.record(
+      {
+        recipe: fc.constantFrom(...otherRevisions()),
+        held: fc.constant([starter('nine-patch')]),
+        revisions: fc.dictionary(fc.constantFrom('lantern', 'mooring', 'nine-patch'), fc.integer({ min: 1, max: 9 })),
+      },
+      { requiredKeys: ['recipe'] },
+    ),
+  ),
   of(edits.removeBlock, fc.record({ block, instead: block })),
   of(edits.setParameter, fc.record({ block, parameter: fc.constantFrom('rounds', 'nowhere'), value: anyNumber })),
   of(
@@ -177,6 +246,41 @@ const cases: readonly AnyCase[] = [
   of(edits.removeSize, fc.record({ size })),
   of(edits.setBinding, fc.record({ fabric, strip: anyNumber }, { requiredKeys: [] })),
   of(edits.setBacking, fc.record({ fabric, beyond: anyNumber }, { requiredKeys: [] })),
+  of(edits.startDrawing, fc.record({ block, body: fc.constant(body) })),
+  of(
+    edits.cutPatch,
+    spare(fc.record({ recipe, places, ways, centre: fc.option(place, { nil: undefined }) })) as never,
+    drawn,
+  ),
+  of(edits.mergePatches, spare(fc.record({ recipe, places, ways })) as never, drawn),
+  of(edits.moveVertex, spare(fc.record({ recipe, from: place, to: place, ways })) as never, drawn),
+  of(edits.setPatchRole, spare(fc.record({ recipe, places, role, ways })) as never, drawn),
+  of(edits.floodPatchRole, spare(fc.record({ recipe, place, role, ways })) as never, drawn),
+  of(edits.pastePart, fc.record({ recipe, part: fc.constant(square), at: place, by }), drawn),
+  of(edits.refineDrawing, fc.record({ recipe, times: anyNumber }), drawn),
+  of(edits.regridDrawing, fc.record({ recipe, across: anyNumber, down: anyNumber }), drawn),
+  of(edits.turnDrawing, fc.record({ recipe, by }), drawn),
+  of(
+    edits.addPin,
+    fc.oneof(
+      fc.record({ recipe, first: ends }),
+      fc.record({ recipe, unit: ends }),
+      fc.record({ recipe, unit: ends, method: fc.constant('hst-two') }),
+    ),
+    drawn,
+  ),
+  of(edits.removePin, fc.record({ recipe, pin: fc.integer({ min: -1, max: 2 }) }), drawn),
+  of(
+    edits.addRole,
+    fc.record({ recipe: fc.constantFrom('slip', 'lantern-drawn', 'nowhere'), name: anyText, value }),
+    drawn,
+  ),
+  of(edits.renameRole, fc.record({ recipe, role, name: anyText }), drawn),
+  of(edits.setRoleValue, fc.record({ recipe, role, value }), drawn),
+  of(edits.removeRole, fc.record({ recipe: fc.constantFrom('lantern', 'mooring', 'log-cabin'), role, instead: role })),
+  of(edits.renameRecipe, fc.record({ recipe, name: anyText }), drawn),
+  of(edits.setUsualSize, fc.record({ recipe, finished: anyNumber }), drawn),
+  of(edits.noteRevision, fc.record({ recipe, revision: anyNumber }), drawn),
 ];
 
 describe('every edit', () => {
@@ -186,11 +290,12 @@ describe('every edit', () => {
     expect(new Set(cases.map(([edit]) => edit.id)).size).toBe(cases.length);
   });
 
-  test.each(cases.map(([edit, args]) => [edit.id, edit, args] as const))(
+  test.each(cases.map(([edit, args, pattern]) => [edit.id, edit, args, pattern] as const))(
     '%s keeps the document sound, whatever it is asked',
-    (_, edit, args) => {
+    (_, edit, args, only) => {
+      const among = only === null ? patterns : [only];
       fc.assert(
-        fc.property(args, fc.constantFrom(...patterns), (asked, pattern) => {
+        fc.property(args, fc.constantFrom(...among), (asked, pattern) => {
           checkEdit(edit, asked, pattern);
         }),
         { numRuns: 90 },
@@ -254,5 +359,174 @@ test('a new block brings its recipe and what that recipe holds, and takes fabric
     id: 'C',
     recipe: 'bears-paw',
     fabrics: { background: 'foam', paw: 'deep', claws: 'deep' },
+  });
+});
+
+describe('drawing', () => {
+  const recipeOf = (pattern: Pattern) => pattern.recipes.find(({ id }) => id === 'lantern-drawn');
+  const bodyOf = (pattern: Pattern) => recipeOf(pattern)?.body as DrawingBody;
+
+  test('a block drawn freely has a recipe of its own, and what only the old one needed goes', () => {
+    expect(drawn.blocks[0]?.recipe).toBe('lantern-drawn');
+    expect(recipeOf(drawn)?.name).toBe('Lantern, drawn');
+    expect(drawn.recipes.some(({ id }) => id === 'lantern')).toBe(false);
+    expect(edits.startDrawing.name({ block: 'A', body }, drawn)).toBe('Draw block A afresh');
+  });
+
+  test('a cut is named by its places, and what refuses it is said', () => {
+    const cut = {
+      recipe: 'lantern-drawn',
+      places: [
+        { x: 0, y: 0 },
+        { x: 2, y: 2 },
+      ],
+      ways: 'both',
+    } as const;
+    expect(edits.cutPatch.name(cut, drawn)).toBe('Cut 4 ways from 0, 0 to 2, 2');
+    const after = edits.cutPatch.maybe(drawn, cut);
+    // Four corners cut; the one with the quarter circle takes two pieces of cut, and all its parts stay sound.
+    expect(after.ok && bodyOf(after.value).patches?.length).toBeGreaterThan(7);
+    const dangling = edits.cutPatch.maybe(drawn, {
+      ...cut,
+      places: [
+        { x: 0, y: 1 },
+        { x: 1, y: 1 },
+      ],
+    });
+    expect(dangling.ok ? '' : dangling.findings[0]?.what).toBe('The cut ends inside a patch, at 1 across, 1 down.');
+    expect(
+      edits.cutPatch.apply(drawn, {
+        ...cut,
+        places: [
+          { x: 0, y: 1 },
+          { x: 1, y: 1 },
+        ],
+      }),
+    ).toBe(drawn);
+  });
+
+  test('a recipe that is no drawing says so', () => {
+    const refused = edits.turnDrawing.maybe(drawn, { recipe: 'mooring', by: { quarters: 1, mirrored: false } });
+    expect(refused.ok ? '' : refused.findings[0]?.what).toBe('“Mooring” is not drawn freely.');
+  });
+
+  test('pins turn and scale with the drawing, and stay through every cut', () => {
+    const recipe = 'lantern-drawn';
+    const turned = edits.turnDrawing.apply(drawn, { recipe, by: { quarters: 1, mirrored: false } });
+    expect(bodyOf(turned).pins).toEqual([
+      {
+        first: [
+          [2, 0],
+          [2, 4],
+        ],
+      },
+    ]);
+    const finer = edits.refineDrawing.apply(drawn, { recipe, times: 2 });
+    expect(bodyOf(finer)).toMatchObject({
+      width: 8,
+      pins: [
+        {
+          first: [
+            [0, 4],
+            [8, 4],
+          ],
+        },
+      ],
+    });
+    const other = edits.regridDrawing.apply(drawn, { recipe, across: 6, down: 6 });
+    expect(bodyOf(other)).toMatchObject({
+      width: 6,
+      pins: [
+        {
+          first: [
+            [0, 3],
+            [6, 3],
+          ],
+        },
+      ],
+    });
+    const cut = edits.cutPatch.apply(drawn, {
+      recipe,
+      places: [
+        { x: 0, y: 1 },
+        { x: 2, y: 1 },
+      ],
+    });
+    expect(bodyOf(cut).pins).toEqual(body.pins);
+  });
+
+  test('a pin for a place takes the place of the one before it, and goes by its number', () => {
+    const recipe = 'lantern-drawn';
+    const unit = [
+      { x: 0, y: 0 },
+      { x: 2, y: 2 },
+    ] as const;
+    const one = edits.addPin.apply(drawn, { recipe, unit });
+    const other = edits.addPin.apply(one, { recipe, unit: [unit[1], unit[0]], method: 'template' });
+    expect(bodyOf(other).pins?.slice(1)).toEqual([
+      {
+        unit: [
+          [2, 2],
+          [0, 0],
+        ],
+        method: 'template',
+      },
+    ]);
+    expect(bodyOf(edits.removePin.apply(other, { recipe, pin: 1 })).pins).toEqual(body.pins);
+    expect(edits.addPin.apply(one, { recipe, unit })).toBe(one);
+  });
+
+  test('a grid of another shape is refused with one that fits, and taken while the block is blank', () => {
+    const refused = edits.regridDrawing.maybe(drawn, { recipe: 'lantern-drawn', across: 6, down: 4 });
+    expect(refused.ok ? '' : refused.findings[0]?.mend).toContain('6 by 6');
+    const blank = edits.startDrawing.apply(drawn, {
+      block: 'A',
+      body: { kind: 'drawing', width: 4, height: 4, role: 'foam' },
+    });
+    const wide = edits.regridDrawing.apply(blank, { recipe: 'lantern-drawn', across: 6, down: 4 });
+    expect(bodyOf(wide)).toMatchObject({ width: 6, height: 4 });
+  });
+
+  test('three patches are joined in whatever order they are named', () => {
+    const recipe = 'lantern-drawn';
+    const rows = [1, 3].reduce(
+      (now, y) =>
+        edits.cutPatch.apply(now, {
+          recipe,
+          places: [
+            { x: 0, y },
+            { x: 2, y },
+          ],
+        }),
+      edits.startDrawing.apply(drawn, { block: 'A', body: { kind: 'drawing', width: 2, height: 4, role: 'foam' } }),
+    );
+    const joined = edits.mergePatches.apply(rows, {
+      recipe,
+      places: [
+        { x: 1, y: 0.5 },
+        { x: 1, y: 3.5 },
+        { x: 1, y: 2 },
+      ],
+    });
+    expect(bodyOf(joined).patches).toHaveLength(1);
+  });
+
+  test('a new role has a fabric at once, in recipes that hold this one too', () => {
+    const after = edits.addRole.apply(demo, { recipe: 'lantern', name: 'Rope', value: 'medium' });
+    expect(after.blocks[0]?.fabrics.rope).toBe(
+      demo.fabrics.find(({ id, value }) => id === 'rope' || value === 'medium')?.id,
+    );
+  });
+
+  test('a role that goes leaves its patches to another', () => {
+    const after = edits.removeRole.apply(drawn, { recipe: 'lantern-drawn', role: 'lamp', instead: 'deep' });
+    const read = readDrawnBody(bodyOf(after), '');
+    expect(
+      read.ok &&
+        drawnBody(read.value)
+          .patches?.map((patch) => patch.role)
+          .sort(),
+    ).toEqual(['deep', 'deep', 'foam', 'tide']);
+    expect(after.blocks[0]?.fabrics.lamp).toBeUndefined();
   });
 });

@@ -85,6 +85,11 @@ describe('a file that is not a pattern is refused in one sentence with its place
 describe('a pattern that breaks its schema is told where', () => {
   const sizes = (document: Record<string, unknown>) => document.sizes as Record<string, unknown>[];
   test.each<[string, (document: Record<string, unknown>) => void, string]>([
+    [
+      'a title on two lines',
+      (d) => Object.assign(d, { title: 'Harbour\nLights' }),
+      'title: title cannot be read: keep it on one line.',
+    ],
     ['a title left out', (d) => delete d.title, 'title: title is missing: it must be words in quotes.'],
     [
       'no columns',

@@ -80,6 +80,19 @@ describe('every edit is on disk within a moment', () => {
     expect(host.saved.map(({ title }) => title)).toEqual(['Two']);
   });
 
+  it('stopped while a save is on its way, it tries no more and says no more', async () => {
+    const { host, keeper, told, titled } = begin();
+    host.refuseSaves({ kind: 'no-room', words: 'There is no room left on the disk.' });
+    keeper.keep(titled('One'));
+    keeper.stop();
+    await keeper.settled();
+    host.refuseSaves(null);
+    await vi.advanceTimersByTimeAsync(20_000);
+    expect(host.saved).toEqual([]);
+    expect(told).toEqual([{ state: 'keeping' }]);
+    expect(keeper.busy).toBe(false);
+  });
+
   it('never writes over what another window kept, unless told to', async () => {
     const { host, keeper, told, titled } = begin();
     await host.savePattern({ pattern: titled('Theirs'), revision: 1 });

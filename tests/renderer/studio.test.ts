@@ -75,6 +75,34 @@ describe('the studio', () => {
     expect(widthOf(host.saved.at(-1))).toBe(6);
   });
 
+  it('what becomes of the last document is not said of the next', async () => {
+    const [one, two] = [smallPattern(), { ...smallPattern(), id: 'spring-tide', title: 'Spring Tide' }];
+    const host = fakeHost({ patterns: [one, two], first: one.id });
+    let arrive = () => {};
+    const slow = new Promise<void>((done) => {
+      arrive = done;
+    });
+    const openPattern: typeof host.openPattern = async (id) => {
+      if (id === two.id) await slow;
+      return host.openPattern(id);
+    };
+    const savePattern: typeof host.savePattern = async (request) => {
+      await slow;
+      return host.savePattern(request);
+    };
+    const studio = createStudio({ host: { ...host, openPattern, savePattern }, workOut, later: (run) => run() });
+    await studio.start();
+    const opening = studio.open(two.id);
+    await soon();
+    // An edit by a fast hand while the next document is on its way, which the disk then refuses.
+    host.refuseSaves({ kind: 'no-room', words: 'There is no room left on the disk.' });
+    studio.act(widen, { to: 9 });
+    arrive();
+    expect(await opening).toBe(true);
+    await soon();
+    expect(studio.store.getState()).toMatchObject({ kept: { state: 'kept' }, history: { now: { id: two.id } } });
+  });
+
   it('works out only the newest of several edits, and shows the last answer until then', async () => {
     const { studio, worked, catchUp, state } = begin();
     await studio.start();

@@ -5,7 +5,8 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { inchesText, sizeText, yardsText } from '../../src/shared/measure/fraction.ts';
 import { readPatternText, readRecipeText } from '../../src/shared/pattern/load.ts';
 import { METHODS } from '../../src/shared/piecing/methods/index.ts';
-import { roundsBodySchema } from '../../src/shared/recipe/schema.ts';
+import { readDrawnBody } from '../../src/shared/recipe/drawn.ts';
+import { drawingBodySchema, roundsBodySchema } from '../../src/shared/recipe/schema.ts';
 import type { WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { run } from '../cli/run.ts';
@@ -116,5 +117,16 @@ describe('the page about the file formats', () => {
     }
     const rounds = page.match(/```json\n(\{\n {2}"kind": "rounds"[\s\S]*?)\n```/)?.[1] ?? '';
     expect(roundsBodySchema.safeParse(JSON.parse(rounds)).success).toBe(true);
+  });
+
+  test('its drawings are whole blocks, by patches and by cuts', () => {
+    const drawings = [...page.matchAll(/```json\n(\{\n {2}"kind": "drawing"[\s\S]*?)\n```/g)].map(
+      ([, text = '']) => text,
+    );
+    expect(drawings).toHaveLength(2);
+    for (const text of drawings) {
+      const drawing = readDrawnBody(drawingBodySchema.parse(JSON.parse(text)), 'body');
+      expect(drawing.ok && drawing.value.patches.length, text).toBe(3);
+    }
   });
 });

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import type { Pattern } from '../../src/shared/pattern/schema.ts';
+import type { Unit } from '../../src/shared/piecing/piecing.ts';
 import { methodPrices, unitsNeeded } from '../../src/shared/workroom/methodPrices.ts';
+import { oversizeOf } from '../../src/shared/workroom/oversize.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { demoPattern } from '../helpers/starters.ts';
 
@@ -34,6 +37,48 @@ describe('what each way of making a unit costs', () => {
     }
   });
 
+  test('every trim is counted, once for each unit that is trimmed, at half a minute', () => {
+    for (const { block, unit } of all) {
+      for (const { plan, trimming, spare } of methodPrices(
+        unit,
+        { grid: block.grid, seam: house.seam, step: house.step },
+        house.usableWidth,
+      )) {
+        if (plan.trims !== undefined) continue;
+        expect(trimming.value).toBe(plan.trimmed ? (unit.needed + spare) / 2 : 0);
+      }
+    }
+  });
+
+  test('no way wastes less than nothing, and cutting larger wastes more', () => {
+    for (const { block, unit } of all) {
+      const scale = { grid: block.grid, seam: house.seam, step: house.step };
+      const larger = { ...unit, oversize: unit.oversize + 1 };
+      const [prices, others] = [unit, larger].map((one) => methodPrices(one, scale, house.usableWidth));
+      prices?.forEach(({ method, waste, plan, chosen }, i) => {
+        expect(waste.value, method.id).toBeGreaterThanOrEqual(-0.5);
+        // The chosen way stays as it was planned; the others are planned anew.
+        if (plan.trimmed && !chosen) expect(others?.[i]?.waste.value).toBeGreaterThan(waste.value);
+      });
+    }
+  });
+
+  test('printed sizes stand beside the exact ones', () => {
+    for (const { block, unit } of all) {
+      for (const { cuts, plan } of methodPrices(
+        unit,
+        { grid: block.grid, seam: house.seam, step: house.step },
+        house.usableWidth,
+      )) {
+        for (const { cut, exact } of cuts) {
+          // What is trimmed is cut at the next mark up; twice that for eight at a time.
+          if (plan.trimmed) expect(cut.width.value - exact.width).toBeGreaterThanOrEqual(-1e-9);
+          expect(Math.abs(cut.width.value - exact.width)).toBeLessThanOrEqual(3 * house.step);
+        }
+      }
+    }
+  });
+
   // A square of 40 inches by 1 inch is one inch of cloth 40 inches wide: computed.
   test('the cloth is the area of the pieces over the usable width', () => {
     for (const { block, unit } of all) {
@@ -44,5 +89,35 @@ describe('what each way of making a unit costs', () => {
       );
       expect(Math.abs((price?.cloth.value ?? 0) - (area ?? 0) / 40)).toBeLessThanOrEqual(1 / 16);
     }
+  });
+});
+
+describe('how much is added to be trimmed', () => {
+  const unit: Unit = { kind: 'hst', key: 'hst 2x2 a/b', width: 2, height: 2, roles: ['a', 'b'] };
+
+  test('is what the block says of the unit, else of its kind, else what the house says, else nothing', () => {
+    const plain = { ...house, oversize: undefined };
+    const own = { ...house, oversize: { hst: 0.125 } };
+    expect(oversizeOf(unit, undefined, plain)).toBe(0);
+    expect(oversizeOf(unit, undefined, own)).toBe(0.125);
+    expect(oversizeOf(unit, { oversize: { hst: 0.25 } }, own)).toBe(0.25);
+    expect(oversizeOf(unit, { oversize: { hst: 0.25, [unit.key]: 0 } }, own)).toBe(0);
+  });
+
+  // North Hampshire Quilters (guild), block instructions: 3 finished from 4⅛ squares, trimmed to 3½: ¼ more than 3⅞.
+  test('makes the squares of half-square triangles that much larger', () => {
+    const demo = demoPattern();
+    const cut = (oversize: Pattern['house']['oversize']) => {
+      const sizes = workOut({ ...demo, house: { ...demo.house, oversize } }).sizes.flatMap(({ blocks }) => blocks);
+      const units = sizes.flatMap(({ units: made, grid }) => made.map((one) => ({ ...one, grid })));
+      return units
+        .filter(({ unit: { kind }, grid }) => kind === 'hst' && grid > 0)
+        .map(({ plan }) => plan.cuts[0]?.width.value);
+    };
+    const [usual, larger] = [cut(undefined), cut({ hst: 0.25 })];
+    expect(usual.length).toBeGreaterThan(0);
+    usual.forEach((width, i) => {
+      expect(larger[i]).toBe((width ?? 0) + 0.25);
+    });
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { patchesByFabric } from '../../src/shared/diagrams/blockCloth.ts';
 import { ALL_TURNS } from '../../src/shared/drawing/turn.ts';
+import { withHeld } from '../../src/shared/pattern/recipes.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern } from '../helpers/fixtures.ts';
-import { demoPattern, starter } from '../helpers/starters.ts';
+import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
 import { bookOf, said, section, textOf } from './said.ts';
 
 /** One recipe, its first block upright and its second mirrored. */
@@ -15,7 +16,14 @@ function mirroredBeside(recipe: string): Pattern {
   const block = { id: 'A', name: 'Block', recipe, parameters: {}, methods: {}, fabrics };
   const setting = { kind: 'straight', motif: ['A A:m'], single: [] } as const;
   const size = { id: 'only', name: 'Only', across: 4, down: 3, block: starter(recipe).finished, borders: {} };
-  return { ...demo, blocks: [block], setting: { ...setting, motif: [...setting.motif], single: [] }, sizes: [size] };
+  const recipes = withHeld(starter(recipe), starterRecipes());
+  return {
+    ...demo,
+    recipes,
+    blocks: [block],
+    setting: { ...setting, motif: [...setting.motif], single: [] },
+    sizes: [size],
+  };
 }
 
 describe('blocks that are mirrored', () => {

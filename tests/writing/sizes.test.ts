@@ -72,3 +72,11 @@ test('a pattern in one size does not name it at every count', () => {
 test('strip sets are counted where they are sewn', () => {
   expect(textOf(bookOf(demoPattern()), 'units')).toContain('Strip sets Cot 5\nStrip sets Lap 13\nStrip sets Bed 20');
 });
+
+test('words typed with tabs and breaks are set as running text', () => {
+  const demo = demoPattern();
+  const typed = { introduction: 'Lamps\tand\u2028boats.\r\n\r\nA second\nparagraph.', cautions: ['Mind\tthe\ntide.'] };
+  const book = bookOf({ ...demo, words: { ...demo.words, ...typed } });
+  expect(textOf(book, 'before-you-buy')).toContain('Lamps and boats.\nA second paragraph.');
+  expect(textOf(book, 'before-you-begin')).toContain('Mind the tide.');
+});

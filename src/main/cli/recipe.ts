@@ -1,4 +1,4 @@
-import { readRecipesText } from '../../shared/pattern/load.ts';
+import { kindOfText, readRecipesText } from '../../shared/pattern/load.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
 import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
@@ -33,12 +33,18 @@ export function runRecipe(files: readonly string[], json: boolean, terminal: Ter
   const library = [...own, ...starterRecipes().filter(({ id }) => !own.some((recipe) => recipe.id === id))];
   const told = read.flatMap(({ source, recipes }) =>
     recipes.map((recipe, i): Told => {
-      const at = source.text.trimStart().startsWith('[') ? `[${i}]` : '';
+      const at = placeIn(source, i);
       return { ...recipeFacts(recipe, library), source, at };
     }),
   );
   terminal.say(json ? jsonText({ recipes: told.map(asJson) }) : told.map(asText).join('\n\n\n'));
   return told.some(({ findings }) => findings.some(({ level }) => level === 'stops')) ? EXIT.findings : EXIT.fine;
+}
+
+/** Where a recipe stands in its file: in a list, in a file of recipes, or by itself. */
+function placeIn({ text }: Source, index: number): string {
+  if (text.trimStart().startsWith('[')) return `[${index}]`;
+  return kindOfText(text) === 'recipes' ? `recipes[${index}]` : '';
 }
 
 function asJson({ source, at: _at, ...facts }: Told): object {

@@ -63,12 +63,13 @@ function seamLines(part: BlockPart, number: ReadonlyMap<string, number>, depth: 
   const indent = '  '.repeat(depth);
   if (isLeaf(part)) return [`${indent}${leafText(part, number)}`];
   const name = part.name === undefined ? '' : ` (${part.name})`;
-  if (part.kind === 'rounds') {
+  if (part.kind !== 'row') {
     const logs = part.logs.flatMap(({ side, part: log }) => {
       const then = `${indent}  then ${side}:`;
       return isLeaf(log) ? [`${then} ${leafText(log, number)}`] : [then, ...seamLines(log, number, depth + 2)];
     });
-    return [`${indent}About a middle${name}`, ...seamLines(part.core, number, depth + 1), ...logs];
+    const about = part.kind === 'ring' ? 'About a middle, the first with a partial seam' : 'About a middle';
+    return [`${indent}${about}${name}`, ...seamLines(part.core, number, depth + 1), ...logs];
   }
   const words = `${indent}${part.along === 'across' ? 'Across' : 'Down'}${name}`;
   const leaves = part.parts.filter((inner) => isLeaf(inner));

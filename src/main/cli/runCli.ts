@@ -62,7 +62,9 @@ function commands(terminal: Terminal, ended: Ended): Command {
   addFit(program, terminal, ended);
   addCut(program, terminal, ended);
   addRecipe(program, terminal, ended);
+  addLibrary(program, terminal, ended);
   addPublish(program, terminal, ended);
+  addFigures(program, terminal, ended);
   addDemo(program, terminal, ended);
   return program;
 }
@@ -91,10 +93,34 @@ function addCut(program: Command, terminal: Terminal, ended: Ended): void {
 
 function addRecipe(program: Command, terminal: Terminal, ended: Ended): void {
   add(program, 'recipe', 'the units, seams and cut sizes of block recipes')
-    .argument('<files...>', 'one or more .recipe.json; a file may hold a list of recipes')
+    .argument('<files...>', 'one or more .recipe.json or .recipes.json; a file may hold a list of recipes')
     .action(async (files: string[], { json }: Wishes) => {
       const { runRecipe } = await import('./recipe.ts');
       ended(runRecipe(files, json === true, terminal));
+    });
+}
+
+function addLibrary(program: Command, terminal: Terminal, ended: Ended): void {
+  const library = program.command('library').description('the recipes kept in your data folder (PIECEWRIGHT_HOME)');
+  add(library, 'find', 'recipes by words and by how they are made')
+    .argument('[words...]', 'beginnings of words of the name, the tags or the summary')
+    .option('--with <choices...>', 'such as “nine-patch”, “9”, “Flying geese”, “Curves”')
+    .action(async (words: string[], options: Wishes & { readonly with?: readonly string[] }) => {
+      const { runFind } = await import('./library.ts');
+      ended(await runFind(words, options.with ?? [], options.json === true, terminal));
+    });
+  add(library, 'bring', 'recipes and patterns from files into the library')
+    .argument('<files...>', 'a .recipe.json, .recipes.json or .pattern.json')
+    .action(async (files: string[], { json }: Wishes) => {
+      const { runBring } = await import('./library.ts');
+      ended(await runBring(files, json === true, terminal));
+    });
+  add(library, 'give', 'a file of recipes from the library, with all they hold')
+    .argument('[ids...]', 'which recipes; all of them when none is named')
+    .requiredOption('--out <folder>', 'where the file goes; made if it is not there')
+    .action(async (ids: string[], { out, json }: Wishes & { readonly out: string }) => {
+      const { runGive } = await import('./library.ts');
+      ended(await runGive(ids, out, json === true, terminal));
     });
 }
 
@@ -128,6 +154,17 @@ function wishesOf({ out, paper, size, plainInk, draft }: PublishOptions): Publis
     draft: draft === true,
     ...(size === undefined ? {} : { size }),
   };
+}
+
+function addFigures(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'figures', 'every figure of the printed pattern as an SVG file of its own')
+    .argument('<file>', 'a .pattern.json')
+    .requiredOption('--out <folder>', 'where the files go; made if it is not there')
+    .option('--plain-ink', 'black and white, hatches instead of colours')
+    .action(async (file: string, { out, plainInk, json }: PublishOptions) => {
+      const { runFigures } = await import('./figures.ts');
+      ended(await runFigures(file, { out, plainInk: plainInk === true }, json === true, terminal));
+    });
 }
 
 function addDemo(program: Command, terminal: Terminal, ended: Ended): void {

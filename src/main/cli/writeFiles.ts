@@ -35,10 +35,16 @@ export async function writeFiles(folder: string, files: ReadonlyMap<string, Uint
   return [...paths.keys()];
 }
 
-/** The outermost folder that had to be made; null when none had. */
+/**
+ * The outermost folder that had to be made; null when none had. One by one from the outermost: where a folder can never
+ * be made, as under /proc, Node's own way of making several at once never ends.
+ */
 function makeFolder(folder: string): string | null {
+  const missing: string[] = [];
+  for (let now = resolve(folder); !existsSync(now) && now !== dirname(now); now = dirname(now)) missing.unshift(now);
   try {
-    return mkdirSync(folder, { recursive: true }) ?? null;
+    for (const one of missing) mkdirSync(one);
+    return missing[0] ?? null;
   } catch (error) {
     // Whatever the machine's reason, and some systems give odd ones, there is no folder.
     if (!(error instanceof Error && 'syscall' in error)) throw error;

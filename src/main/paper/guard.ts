@@ -94,6 +94,8 @@ function textsOf(book: Book, block: Block): string[] {
       return [line(block.caption)];
     case 'test-square':
       return [];
+    case 'true-size':
+      return [line(block.words), ...block.figures.map((figure) => line(figure.caption ?? []))];
   }
 }
 

@@ -9,4 +9,6 @@ export const LABELS = {
   by: 'Designed by',
   testSquare: (side: string): string =>
     `Printed at its actual size (100 %, no fitting to the page), each side of this square measures ${side}. Measure it before you cut.`,
+  sheet: (sheet: number, sheets: number): string =>
+    `Sheet ${sheet} of ${sheets}: cut on the join line, lay it on the next sheet so that the crosses of the same name meet, and tape.`,
 } as const;

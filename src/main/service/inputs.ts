@@ -28,10 +28,16 @@ export const inputs = {
   recipes: z.strictObject({
     words: z.string().max(200),
     tag: z.string().max(40).optional(),
+    facets: z.array(z.string().max(80)).max(20).optional(),
     from: z.number().int().min(0).max(1_000_000).optional(),
     atMost: z.number().int().min(0).max(100_000).optional(),
   }),
-  importFile: z.strictObject({ name: z.string().min(1).max(300), text: z.string().max(LONGEST_FILE) }),
+  ids: z.array(identifierSchema).max(10_000),
+  importFile: z.strictObject({
+    name: z.string().min(1).max(300),
+    text: z.string().max(LONGEST_FILE),
+    beside: z.record(z.string().min(1).max(300), z.string().max(LONGEST_FILE)).optional(),
+  }),
   publish: publishSchema,
 } as const;
 

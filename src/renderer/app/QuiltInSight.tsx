@@ -19,7 +19,7 @@ export function QuiltInSight() {
       onPress={() => studio.show('quilt')}
     >
       <SmallQuilt worked={worked} sized={sized} fit="box" />
-      <span className={styles.words}>{words}</span>
+      <span className={styles.words}>{words.replaceAll('″ × ', '″\u00a0×\u00a0')}</span>
     </Button>
   );
 }

@@ -1,12 +1,13 @@
 import { renameBlock } from '../../shared/pattern/edits/index.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
-import { Button } from '../parts/Button.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useStudio } from '../state/hooks.tsx';
+import { AnotherBlock } from './AnotherBlock.tsx';
 import { BlockFabrics } from './BlockFabrics.tsx';
 import { BlockParameters } from './BlockParameters.tsx';
 import { BlockSizes } from './BlockSizes.tsx';
-import styles from './block.module.css';
+import { DrawFreely } from './draw/DrawFreely.tsx';
+import { SizePart } from './draw/SizePart.tsx';
 import { RemoveBlock } from './RemoveBlock.tsx';
 import type { ShownBlock } from './useShownBlock.ts';
 
@@ -22,17 +23,14 @@ export function BlockPanel({ shown }: { readonly shown: ShownBlock }) {
         needed="A block needs a name."
         onChange={(name) => studio.act(renameBlock, { block: choice.id, name })}
       />
+      {shown.worked === undefined ? null : <DrawFreely shown={shown} block={shown.worked} />}
       {recipe === undefined ? null : <BlockParameters choice={choice} recipe={recipe} />}
       {recipe === undefined ? null : <BlockFabrics choice={choice} recipe={recipe} />}
       <PanelPart title="In every size">
         <BlockSizes choice={choice} />
       </PanelPart>
-      <PanelPart title="Another block">
-        <p className="quiet small">Choose its recipe in the Library, and add it to this pattern there.</p>
-        <Button className={styles.start ?? ''} small onPress={() => studio.show('library')}>
-          Go to the Library
-        </Button>
-      </PanelPart>
+      {shown.worked === undefined ? null : <SizePart shown={shown} piecing={shown.worked.piecing} />}
+      <AnotherBlock />
       <RemoveBlock choice={choice} />
     </SidePanel>
   );

@@ -1,12 +1,19 @@
+import { oneBlock } from '../../shared/workroom/oneBlock.ts';
+import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { FabricPanel } from '../parts/panels/FabricPanel.tsx';
-import { useSelection } from '../state/hooks.tsx';
+import { useSelection, useWorked } from '../state/hooks.tsx';
 import { BlockPanel } from './BlockPanel.tsx';
 import { CellsPanel } from './CellsPanel.tsx';
+import { DrawnPanel } from './draw/DrawnPanel.tsx';
+import { PatchesPanel } from './draw/PatchesPanel.tsx';
+import { PinUnit } from './draw/PinUnit.tsx';
+import { SeamPanel } from './draw/SeamPanel.tsx';
+import type { DrawnBlock } from './draw/useDrawn.ts';
 import { UnitPanel } from './UnitPanel.tsx';
 import type { ShownBlock } from './useShownBlock.ts';
 
 /** What is selected in the block view. */
-export function BlockSidePanel({ shown }: { readonly shown: ShownBlock }) {
+export function BlockSidePanel({ shown, drawn }: { readonly shown: ShownBlock; readonly drawn: DrawnBlock | null }) {
   const [selection, select] = useSelection();
   const here = 'block' in selection && selection.block === shown.choice.id;
   const back = () => select({ kind: 'block', block: shown.choice.id });
@@ -15,9 +22,42 @@ export function BlockSidePanel({ shown }: { readonly shown: ShownBlock }) {
   if (here && selection.kind === 'cells' && shown.worked !== undefined) {
     return <CellsPanel shown={shown} block={shown.worked} cells={selection.cells} onBack={back} />;
   }
-  const unit =
-    here && selection.kind === 'unit' ? shown.sized?.units.find((one) => one.unit.key === selection.unit) : undefined;
-  if (unit !== undefined && shown.worked !== undefined)
-    return <UnitPanel shown={shown} block={shown.worked} made={unit} onBack={back} />;
-  return <BlockPanel shown={shown} />;
+  if (here && selection.kind === 'unit' && shown.worked !== undefined) {
+    const panel = <UnitPicked shown={shown} drawn={drawn} block={shown.worked} unit={selection.unit} onBack={back} />;
+    if (shown.worked.piecing.units.some(({ key }) => key === selection.unit)) return panel;
+  }
+  if (drawn === null) return <BlockPanel shown={shown} />;
+  if (here && selection.kind === 'seam') {
+    const grid = (shown.size?.quilt.block.width ?? drawn.recipe.finished) / drawn.drawing.width;
+    return <SeamPanel drawn={drawn} seam={selection.seam} grid={grid} onBack={back} />;
+  }
+  const patches =
+    here && selection.kind === 'patches' ? selection.patches.filter((one) => drawn.drawing.patches[one]) : [];
+  return patches.length > 0 ? (
+    <PatchesPanel drawn={drawn} patches={patches} onBack={back} />
+  ) : (
+    <DrawnPanel shown={shown} drawn={drawn} />
+  );
+}
+
+interface UnitPickedProps {
+  readonly shown: ShownBlock;
+  readonly drawn: DrawnBlock | null;
+  readonly block: WorkedBlock;
+  readonly unit: string;
+  readonly onBack: () => void;
+}
+
+/** A unit in the size looked at; where that size does not take the block, as one block of its usual size would have it. */
+function UnitPicked({ shown, drawn, block, unit, onBack }: UnitPickedProps) {
+  const worked = useWorked();
+  if (worked === null) return null;
+  const sized = shown.sized ?? oneBlock(block, worked.pattern, shown.recipe?.finished ?? 12);
+  const made = sized.units.find((one) => one.unit.key === unit);
+  if (made === undefined) return null;
+  return (
+    <UnitPanel shown={shown} block={block} made={made} onBack={onBack}>
+      {drawn === null ? null : <PinUnit drawn={drawn} block={block} made={made} />}
+    </UnitPanel>
+  );
 }

@@ -7,18 +7,23 @@ import { BlockSidePanel } from './BlockSidePanel.tsx';
 import { BlockTabs } from './BlockTabs.tsx';
 import styles from './block.module.css';
 import { BLOCK_COMMANDS } from './commands.ts';
+import { DRAW_COMMANDS } from './draw/commands.ts';
+import { DrawTable } from './draw/DrawTable.tsx';
+import { Unread } from './draw/Unread.tsx';
+import { useDrawn } from './draw/useDrawn.ts';
 import { UnitList } from './UnitList.tsx';
 import { type ShownBlock, useShownBlock } from './useShownBlock.ts';
 
 /** One block of the pattern: the whole, its units, how each is made, and the recipe behind it. */
 export default function BlockView() {
   const shown = useShownBlock();
-  useCommands(BLOCK_COMMANDS);
+  const drawn = useDrawn(shown);
+  useCommands(drawn === null ? BLOCK_COMMANDS : DRAW_COMMANDS);
   return (
     <div className={styles.view}>
       <BlockTabs shown={shown} />
-      <Block shown={shown} />
-      <BlockSidePanel shown={shown} />
+      {drawn === null ? <Block shown={shown} /> : <DrawTable key={drawn.block} shown={shown} drawn={drawn} />}
+      <BlockSidePanel shown={shown} drawn={drawn} />
     </div>
   );
 }
@@ -47,6 +52,7 @@ function Undrawn({ shown }: { readonly shown: ShownBlock }) {
   const own = findings.filter(
     ({ where }) => where.path.startsWith(`blocks[${at}]`) || where.path.startsWith(`recipes[${recipe}]`),
   );
+  if (shown.recipe?.body.kind === 'drawing') return <Unread shown={shown} body={shown.recipe.body} findings={own} />;
   return (
     <EmptyState title={`Block ${shown.choice.id} cannot be drawn yet`}>
       {own.map((finding) => (

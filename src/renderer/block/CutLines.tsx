@@ -22,7 +22,10 @@ export function CutLines({ cuts, fabricOf, counts }: CutLinesProps) {
         const fabric = fabrics.find(({ id }) => id === fabricOf[cut.role]);
         const many = counts?.[i];
         return (
-          <li key={`${cut.use} ${cut.role} ${cut.width.value} ${cut.height.value}`} className={styles.cutLine}>
+          <li
+            key={`${cut.use} ${cut.role} ${cut.width.value} ${cut.height.value} ${cut.stripSet ?? ''}`}
+            className={styles.cutLine}
+          >
             <span className={styles.many}>{many === undefined ? cut.count : <Why traced={many} />}</span>
             {fabric === undefined ? null : <FabricSwatch colour={fabric.colour} name={fabric.name} bare />}
             <span>

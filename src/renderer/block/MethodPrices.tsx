@@ -1,8 +1,10 @@
 import { Radio, RadioGroup } from 'react-aria-components';
-import { setHouseMethod, setMethod } from '../../shared/pattern/edits/index.ts';
+import { fractionOf } from '../../shared/measure/fraction.ts';
+import { setHouseMethod, setMethod, setOversize } from '../../shared/pattern/edits/index.ts';
 import { type MethodPrice, methodPrices } from '../../shared/workroom/methodPrices.ts';
 import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Button } from '../parts/Button.tsx';
+import { NumberField } from '../parts/NumberField.tsx';
 import { Why } from '../parts/Why.tsx';
 import { useAct, usePattern } from '../state/hooks.tsx';
 import styles from './block.module.css';
@@ -55,6 +57,15 @@ export function MethodPrices({ shown, block, made, grid }: MethodPricesProps) {
           Make this the house’s way
         </Button>
       )}
+      {prices.some(({ plan }) => plan.trimmed) ? (
+        <NumberField
+          label="Cut larger by, to trim"
+          value={made.oversize}
+          least={0}
+          most={2}
+          onChange={(inches) => act(setOversize, { block: choice.id, of: unit.key, inches })}
+        />
+      ) : null}
       {own ? (
         <Button
           className={styles.start ?? ''}
@@ -69,8 +80,13 @@ export function MethodPrices({ shown, block, made, grid }: MethodPricesProps) {
   );
 }
 
+function minutesText(minutes: number): string {
+  if (minutes < 90) return minutes <= 1 ? 'a minute' : `${Math.round(minutes)} minutes`;
+  return `${fractionOf(Math.round(minutes / 30) / 2)} hours`;
+}
+
 function Price({ price, fabricOf }: { readonly price: MethodPrice; readonly fabricOf: WorkedBlock['fabricOf'] }) {
-  const { cuts, spare, plan, cloth } = price;
+  const { cuts, spare, plan, cloth, pieces, trimming, waste } = price;
   return (
     <div className={styles.priceLines}>
       <CutLines cuts={cuts.map(({ cut }) => cut)} fabricOf={fabricOf} counts={cuts.map(({ count }) => count)} />
@@ -80,6 +96,19 @@ function Price({ price, fabricOf }: { readonly price: MethodPrice; readonly fabr
         {spare === 0 ? 'none to spare' : `${spare} to spare`}
         {', '}
         <Why traced={cloth} /> of cloth
+      </p>
+      <p className={styles.priceSums}>
+        <Why traced={pieces}>{pieces.value === 1 ? '1 piece' : `${pieces.value} pieces`}</Why>
+        {', '}
+        {trimming.value === 0 ? (
+          'nothing to trim'
+        ) : (
+          <>
+            <Why traced={trimming}>{minutesText(trimming.value)}</Why> of trimming
+          </>
+        )}
+        {', '}
+        <Why traced={waste}>{`${waste.value} square inches`}</Why> left over
       </p>
     </div>
   );

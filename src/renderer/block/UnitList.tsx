@@ -1,20 +1,14 @@
-import { useMemo } from 'react';
-import { ToggleButton } from 'react-aria-components';
-import { inksFor } from '../../shared/diagrams/hatches.ts';
-import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
-import { sizeText } from '../../shared/measure/fraction.ts';
-import { same } from '../../shared/measure/inches.ts';
-import { count, type TracedSize, tracedText } from '../../shared/measure/traced.ts';
-import { unitName } from '../../shared/piecing/unitNames.ts';
-import { finishedSize } from '../../shared/workroom/finishedSize.ts';
+import { count } from '../../shared/measure/traced.ts';
 import { unitsNeeded } from '../../shared/workroom/methodPrices.ts';
 import type { SizedBlock, SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
-import { Figure } from '../parts/figure/Figure.tsx';
 import { Why } from '../parts/Why.tsx';
-import { usePattern, useSelection } from '../state/hooks.tsx';
 import { BlockFindings } from './BlockFindings.tsx';
 import styles from './block.module.css';
 import { CutLines } from './CutLines.tsx';
+import { CutForOne, useOneBlock } from './draw/CutForOne.tsx';
+import { FoundHead } from './draw/FoundHead.tsx';
+import { useColourOf } from './draw/useDrawn.ts';
+import { UnitToggle } from './UnitToggle.tsx';
 import type { ShownBlock } from './useShownBlock.ts';
 
 interface UnitListProps {
@@ -25,20 +19,26 @@ interface UnitListProps {
 
 /** Every distinct unit of the block: drawn, counted, and what is cut for one batch of it. */
 export function UnitList({ shown, block, sized }: UnitListProps) {
+  const colourOf = useColourOf(shown.choice);
+  const one = useOneBlock(shown, block);
   return (
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
+      <FoundHead block={block.id} piecing={block.piecing} colourOf={colourOf} />
       <BlockFindings shown={shown} />
-      <div className={styles.unitsHead} aria-hidden="true">
-        <span>Unit, finished</span>
-        <span>In a block</span>
-        <span>In the quilt</span>
-        <span>Cut for one batch</span>
+      <div>
+        <div className={styles.unitsHead} aria-hidden="true">
+          <span>Unit, finished</span>
+          <span>In a block</span>
+          <span>In the quilt</span>
+          <span>Cut for one batch</span>
+        </div>
+        <ol>
+          {sized.units.map((unit, i) => (
+            <UnitRow key={unit.unit.key} number={i + 1} unit={unit} block={block} sized={sized} />
+          ))}
+        </ol>
       </div>
-      <ol>
-        {sized.units.map((unit, i) => (
-          <UnitRow key={unit.unit.key} number={i + 1} unit={unit} block={block} sized={sized} />
-        ))}
-      </ol>
+      {one === null ? null : <CutForOne block={block} one={one} />}
     </section>
   );
 }
@@ -69,43 +69,4 @@ function UnitRow({ number, unit: made, block, sized }: UnitRowProps) {
       </div>
     </li>
   );
-}
-
-interface UnitToggleProps {
-  readonly number: number;
-  readonly made: SizedUnit;
-  readonly block: WorkedBlock;
-  readonly grid: number;
-}
-
-function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
-  const { fabrics } = usePattern();
-  const [selection, select] = useSelection();
-  const { unit } = made;
-  const figure = useMemo(() => unitFigure(unit, grid, block.fabricOf), [unit, grid, block]);
-  const inks = useMemo(() => inksFor(fabrics), [fabrics]);
-  const chosen = selection.kind === 'unit' && selection.block === block.id && selection.unit === unit.key;
-  return (
-    <ToggleButton
-      className={styles.unitPick ?? ''}
-      isSelected={chosen}
-      onChange={(on) =>
-        select(on ? { kind: 'unit', block: block.id, unit: unit.key } : { kind: 'block', block: block.id })
-      }
-    >
-      <span className={styles.unitPicture}>
-        <Figure figure={figure} inks={inks} />
-      </span>
-      <span className={styles.unitWords}>
-        <span className={styles.unitName}>
-          <span className={styles.unitNumber}>{number}</span> {unitName(unit)}
-        </span>
-        <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid))}</span>
-      </span>
-    </ToggleButton>
-  );
-}
-
-function finishedText({ width, height }: TracedSize): string {
-  return same(width.value, height.value) ? `${tracedText(width)} square` : sizeText(width.value, height.value);
 }

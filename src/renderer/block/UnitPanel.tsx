@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
 import { tracedText } from '../../shared/measure/traced.ts';
@@ -21,10 +21,12 @@ interface UnitPanelProps {
   readonly block: WorkedBlock;
   readonly made: SizedUnit;
   readonly onBack: () => void;
+  /** What stands below the ways of making it. */
+  readonly children?: ReactNode;
 }
 
 /** One unit: what it measures, and the ways it can be made with what each of them costs. */
-export function UnitPanel({ shown, block, made, onBack }: UnitPanelProps) {
+export function UnitPanel({ shown, block, made, onBack, children }: UnitPanelProps) {
   const { fabrics } = usePattern();
   const grid = gridInches(shown, block);
   const { unit, plan } = made;
@@ -59,6 +61,7 @@ export function UnitPanel({ shown, block, made, onBack }: UnitPanelProps) {
       <PanelPart title="Made by">
         <MethodPrices shown={shown} block={block} made={made} grid={grid} />
       </PanelPart>
+      {children}
     </SidePanel>
   );
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { usesTogether } from '../../shared/cloth/fabricNeeds.ts';
 import type { Fabric } from '../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Why } from '../parts/Why.tsx';
@@ -39,7 +40,7 @@ export function FabricChart({ worked }: { readonly worked: WorkedOut }) {
 
 function NeedRow({ worked, fabric }: { readonly worked: WorkedOut; readonly fabric: Fabric }) {
   const needOf = (size: WorkedSize) => size.cloth.needs.find((need) => need.fabric === fabric.id);
-  const uses = [...new Set(worked.sizes.flatMap((size) => needOf(size)?.uses ?? []))];
+  const uses = usesTogether(worked.sizes.map(needOf));
   return (
     <ChartRow worked={worked} name={<FabricName fabric={fabric} />} uses={uses.join(', ')}>
       {(size) => {

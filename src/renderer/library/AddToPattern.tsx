@@ -1,19 +1,21 @@
+import type { RecipeCard } from '../../shared/contract.ts';
 import { addBlock } from '../../shared/pattern/edits/index.ts';
-import type { Recipe } from '../../shared/recipe/schema.ts';
 import { Button } from '../parts/Button.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import { gatherHeld } from './drawings.ts';
+import { gatherKept, revisionsOf } from './drawings.ts';
 import { attempt } from './patternActs.ts';
 
 /** Puts the recipe into the open pattern as one more block, and goes to it. */
-export function AddToPattern({ recipe }: { readonly recipe: Recipe }) {
+export function AddToPattern({ card }: { readonly card: RecipeCard }) {
   const studio = useStudio();
   const open = useStudioState(({ history }) => history?.now);
   if (open === undefined || open.blocks.length >= 26) return null;
   const add = () =>
     attempt(studio, async () => {
-      const others = await gatherHeld(studio.host, recipe);
-      studio.act(addBlock, { recipe, others });
+      const { recipe, revision } = card;
+      const held = await gatherKept(studio.host, recipe);
+      const revisions = revisionsOf([{ recipe, revision }, ...held]);
+      studio.act(addBlock, { recipe, others: held.map((kept) => kept.recipe), revisions });
       const block = studio.store.getState().history?.now.blocks.at(-1);
       if (block === undefined) return;
       studio.select({ kind: 'block', block: block.id });

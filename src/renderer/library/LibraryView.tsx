@@ -1,6 +1,6 @@
-import { useCallback, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { DropZone } from 'react-aria-components';
-import type { Imported } from '../../shared/contract.ts';
+import { DrawNewBlock } from '../block/draw/DrawNewBlock.tsx';
 import { Search } from '../parts/Search.tsx';
 import { useStudioState } from '../state/hooks.tsx';
 import { BringIn } from './BringIn.tsx';
@@ -9,9 +9,10 @@ import { PatternPanel } from './PatternPanel.tsx';
 import { PatternShelf } from './PatternShelf.tsx';
 import { RecipePanel } from './RecipePanel.tsx';
 import { RecipeShelf } from './RecipeShelf.tsx';
-import { useBringIn } from './useBringIn.ts';
+import { type Picked, useBringIn } from './useBringIn.ts';
 import { useRecipeCard } from './useRecipeCard.ts';
 import { useShelf } from './useShelf.ts';
+import { NO_FILTERS } from './wishes.ts';
 
 /** What a pattern or recipe file may call itself when it is dropped; systems differ. */
 const TAKEN = ['application/json', 'text/plain', 'application/octet-stream'];
@@ -19,12 +20,14 @@ const TAKEN = ['application/json', 'text/plain', 'application/octet-stream'];
 /** The library: patterns on a shelf, the house's block recipes below, what is picked at the side. */
 export default function LibraryView() {
   const [words, setWords] = useState('');
+  const [filters, setFilters] = useState(NO_FILTERS);
+  const wishes = useMemo(() => ({ words, filters }), [words, filters]);
   const open = useStudioState(({ history }) => history?.now.id);
   // What is picked is named by what stays the same when the shelf is asked for again.
-  const [picked, setPicked] = useState<Imported | null>(open === undefined ? null : { kind: 'pattern', id: open });
-  const shelf = useShelf(words);
+  const [picked, setPicked] = useState<Picked | null>(open === undefined ? null : { kind: 'pattern', id: open });
+  const shelf = useShelf(wishes);
   const bringIn = useBringIn((next) => {
-    setPicked(next);
+    if (next !== null) setPicked(next);
     shelf.again();
   });
   const pickPattern = useCallback((id: string) => setPicked({ kind: 'pattern', id }), []);
@@ -43,10 +46,13 @@ export default function LibraryView() {
         <div className={styles.search}>
           <Search label="Find a pattern or a block" value={words} onChange={setWords} />
         </div>
-        <BringIn onFiles={bringIn} />
+        <div className={styles.acts}>
+          <DrawNewBlock />
+          <BringIn onFiles={bringIn} />
+        </div>
       </div>
       <PatternShelf shelf={shelf} picked={pattern?.id} onPick={pickPattern} />
-      <RecipeShelf shelf={shelf} picked={recipe?.id} onPick={pickRecipe} />
+      <RecipeShelf shelf={shelf} picked={recipe?.id} onPick={pickRecipe} filters={filters} onFilter={setFilters} />
       {pattern === undefined ? null : <PatternPanel key={pattern.id} card={pattern} shelf={shelf} />}
       {recipe === undefined ? null : <RecipePanel key={recipe.id} card={recipe} shelf={shelf} />}
     </DropZone>

@@ -1,22 +1,23 @@
 import { type FormEvent, useState } from 'react';
 import { Form, Input, Label, TextField } from 'react-aria-components';
+import type { RecipeCard } from '../../shared/contract.ts';
 import { freshPattern } from '../../shared/pattern/fresh.ts';
-import type { Recipe } from '../../shared/recipe/schema.ts';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import fields from '../parts/fields.module.css';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import { gatherHeld } from './drawings.ts';
+import { gatherKept, revisionsOf } from './drawings.ts';
 import { attempt, freePatternId, keepFresh } from './patternActs.ts';
 
 export interface MakePatternProps {
-  readonly recipe: Recipe;
+  readonly card: RecipeCard;
   readonly isOpen: boolean;
   readonly onClose: () => void;
 }
 
 /** Asks what the new pattern is called and who designs it, then makes it in three sizes. */
-export function MakePattern({ recipe, isOpen, onClose }: MakePatternProps) {
+export function MakePattern({ card, isOpen, onClose }: MakePatternProps) {
+  const { recipe, revision } = card;
   const studio = useStudio();
   const designer = useStudioState(({ history }) => history?.now.words.designer ?? '');
   const [title, setTitle] = useState(`${recipe.name} quilt`);
@@ -25,10 +26,19 @@ export function MakePattern({ recipe, isOpen, onClose }: MakePatternProps) {
   const make = async () => {
     onClose();
     await attempt(studio, async () => {
-      const held = await gatherHeld(studio.host, recipe);
+      const held = await gatherKept(studio.host, recipe);
+      const revisions = revisionsOf([{ recipe, revision }, ...held]);
       const id = await freePatternId(studio, title);
       const date = new Date().toLocaleDateString('sv-SE');
-      await keepFresh(studio, freshPattern(recipe, held, { id, title: title.trim(), designer: by.trim(), date }));
+      const about = { id, title: title.trim(), designer: by.trim(), date, revisions };
+      await keepFresh(
+        studio,
+        freshPattern(
+          recipe,
+          held.map((kept) => kept.recipe),
+          about,
+        ),
+      );
     });
   };
   const onSubmit = (event: FormEvent) => {

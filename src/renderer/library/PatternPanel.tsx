@@ -5,6 +5,7 @@ import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
+import { CarriedRecipes } from './CarriedRecipes.tsx';
 import styles from './LibraryView.module.css';
 import { copyPattern, giveAway, openPattern, removePattern } from './patternActs.ts';
 import { usePatternPicture } from './useDrawn.ts';
@@ -41,6 +42,7 @@ export function PatternPanel({ card, shelf }: { readonly card: PatternCard; read
           Remove
         </Button>
       </div>
+      {open ? <CarriedRecipes shelf={shelf} /> : null}
       <Dialog
         title={`Remove “${card.title}”?`}
         isOpen={asked}

@@ -33,7 +33,7 @@ export const PatternShelf = memo(function PatternShelf({ shelf, picked, onPick }
         selectedKeys={picked === undefined ? [] : [picked]}
         onSelectionChange={(keys) => keys !== 'all' && onPick(String([...keys][0]))}
         onAction={(id) => void openPattern(studio, String(id))}
-        renderEmptyState={() => <Empty waiting={shelf.waiting} words={shelf.words} />}
+        renderEmptyState={() => <Empty waiting={shelf.waiting} words={shelf.wishes.words} />}
       >
         {(card) => <PatternItem card={card} />}
       </ListBox>

@@ -1,50 +1,44 @@
 import { useState } from 'react';
 import type { RecipeCard } from '../../shared/contract.ts';
-import { fractionOf } from '../../shared/measure/fraction.ts';
 import { fabricsForRoles } from '../../shared/pattern/fresh.ts';
+import { standingOf } from '../../shared/pattern/revisions.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { Button } from '../parts/Button.tsx';
 import { FabricSwatch } from '../parts/FabricSwatch.tsx';
-import { Figure } from '../parts/figure/Figure.tsx';
-import { useStudio } from '../state/hooks.tsx';
+import { useStudio, useStudioState } from '../state/hooks.tsx';
 import { AddToPattern } from './AddToPattern.tsx';
 import styles from './LibraryView.module.css';
 import { MakePattern } from './MakePattern.tsx';
-import { removeRecipe } from './recipeActs.ts';
-import { useRecipePicture } from './useDrawn.ts';
+import { RecipeFacts } from './RecipeFacts.tsx';
+import { RecipePicture } from './RecipePicture.tsx';
+import { RevisionList } from './RevisionList.tsx';
+import { giveRecipes, removeRecipe } from './recipeActs.ts';
+import { TakeRecipe } from './TakeRecipe.tsx';
 import type { Shelf } from './useShelf.ts';
 
 /** A block recipe on the shelf, and what can be made of it. */
 export function RecipePanel({ card, shelf }: { readonly card: RecipeCard; readonly shelf: Shelf }) {
   const studio = useStudio();
-  const picture = useRecipePicture(card);
   const [making, setMaking] = useState(false);
-  const { recipe, usedIn } = card;
+  const { recipe } = card;
   return (
     <SidePanel kind="Block recipe" title={card.name}>
-      <div className={styles.panelPicture}>
-        {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
-      </div>
+      <RecipePicture recipe={recipe} />
       {recipe.summary === '' ? null : <p>{recipe.summary}</p>}
+      <NewsForPattern card={card} />
       <div className={styles.acts}>
         <Button tone="strong" onPress={() => setMaking(true)}>
           Make a pattern from it
         </Button>
-        <AddToPattern recipe={recipe} />
+        <AddToPattern card={card} />
+        <Button onPress={() => void giveRecipes(studio, [card.id])}>Save as a file</Button>
         {card.starter ? null : (
           <Button tone="stops" onPress={() => void removeRecipe(studio, recipe, shelf.again)}>
             Remove
           </Button>
         )}
       </div>
-      <dl className={styles.facts}>
-        <dt>Usual size</dt>
-        <dd>{fractionOf(recipe.finished)}″ finished</dd>
-        {recipe.parameters.map(({ id, name, default: usual, least, most }) => (
-          <Parameter key={id} name={name} words={`${usual}, from ${least} to ${most}`} />
-        ))}
-        {usedIn.length === 0 ? null : <Parameter name="Used in" words={usedIn.join(', ')} />}
-      </dl>
+      <RecipeFacts card={card} />
       <PanelPart title="Fabric roles">
         <ul>
           {fabricsForRoles(recipe.roles).map(({ id, name, value, colour }) => (
@@ -54,16 +48,30 @@ export function RecipePanel({ card, shelf }: { readonly card: RecipeCard; readon
           ))}
         </ul>
       </PanelPart>
-      <MakePattern recipe={recipe} isOpen={making} onClose={() => setMaking(false)} />
+      <PanelPart title="Revisions">
+        <RevisionList card={card} shelf={shelf} />
+      </PanelPart>
+      <MakePattern card={card} isOpen={making} onClose={() => setMaking(false)} />
     </SidePanel>
   );
 }
 
-function Parameter({ name, words }: { readonly name: string; readonly words: string }) {
+/** Told when the open pattern was made with an older revision of this recipe. */
+function NewsForPattern({ card }: { readonly card: RecipeCard }) {
+  const open = useStudioState(({ history }) => history?.now);
+  const [shown, setShown] = useState(false);
+  if (open === undefined) return null;
+  const standing = standingOf(open, card.recipe, card.revision);
+  if (standing !== 'newer' && standing !== 'apart') return null;
+  const madeWith = open.revisions?.[card.id];
+  const has = madeWith === undefined ? 'another revision' : `revision ${madeWith}`;
   return (
     <>
-      <dt>{name}</dt>
-      <dd>{words}</dd>
+      <p>
+        “{open.title}” has {has} of it; this is revision {card.revision}.
+      </p>
+      <Button onPress={() => setShown(true)}>See what taking it would change</Button>
+      {shown ? <TakeRecipe news={card} onClose={() => setShown(false)} /> : null}
     </>
   );
 }

@@ -1,18 +1,17 @@
 import { memo, useEffect, useMemo, useState } from 'react';
-import {
-  Collection,
-  GridLayout,
-  ListBox,
-  ListBoxItem,
-  ListBoxLoadMoreItem,
-  Size,
-  Virtualizer,
-} from 'react-aria-components';
+import { Collection, ListBox, ListBoxItem, ListBoxLoadMoreItem, Size, Virtualizer } from 'react-aria-components';
 import type { RecipeCard } from '../../shared/contract.ts';
+import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
+import { useStudio } from '../state/hooks.tsx';
+import { FilterRow } from './FilterRow.tsx';
 import type { ShelfProps } from './PatternShelf.tsx';
 import styles from './RecipeShelf.module.css';
+import { giveFound } from './recipeActs.ts';
 import { useRecipePicture } from './useDrawn.ts';
+import { useInSight } from './useInSight.ts';
+import type { Shelf } from './useShelf.ts';
+import { type Filters, isFiltered } from './wishes.ts';
 
 /** A card's least width and its height; on a large screen the blocks are drawn larger. */
 function cardSize(): { readonly width: number; readonly height: number } {
@@ -38,13 +37,25 @@ function useLayoutOptions() {
   );
 }
 
+export interface RecipeShelfProps extends ShelfProps {
+  /** What is asked for now; the shelf follows a moment later. */
+  readonly filters: Filters;
+  readonly onFilter: (filters: Filters) => void;
+}
+
 /** The house's block recipes, as many as there are: only those in sight are drawn. */
-export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick }: ShelfProps) {
+export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick, filters, onFilter }: RecipeShelfProps) {
+  const sight = useInSight(picked, shelf);
   return (
     <section className={styles.shelf} aria-labelledby="recipes">
-      <h2 id="recipes">Block recipes</h2>
-      <Virtualizer layout={GridLayout} layoutOptions={useLayoutOptions()}>
+      <header className={styles.head}>
+        <h2 id="recipes">Block recipes</h2>
+        <FoundActs shelf={shelf} />
+      </header>
+      <FilterRow filters={filters} onChange={onFilter} />
+      <Virtualizer layout={sight.layout} layoutOptions={useLayoutOptions()}>
         <ListBox
+          ref={sight.shelf}
           className={styles.grid ?? ''}
           aria-labelledby="recipes"
           layout="grid"
@@ -53,11 +64,7 @@ export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick }: 
           disallowEmptySelection
           selectedKeys={picked === undefined ? [] : [picked]}
           onSelectionChange={(keys) => keys !== 'all' && onPick(String([...keys][0]))}
-          renderEmptyState={() =>
-            shelf.waiting ? null : (
-              <p className="quiet">{shelf.words === '' ? 'No recipes yet.' : 'No block by those words.'}</p>
-            )
-          }
+          renderEmptyState={() => <Empty shelf={shelf} />}
         >
           <Collection items={shelf.recipes}>{(card) => <RecipeItem card={card} />}</Collection>
           <ListBoxLoadMoreItem onLoadMore={shelf.more} />
@@ -66,6 +73,29 @@ export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick }: 
     </section>
   );
 });
+
+/** How many there are, and a file of them all. */
+function FoundActs({ shelf }: { readonly shelf: Shelf }) {
+  const studio = useStudio();
+  const count = shelf.recipes.length;
+  if (count === 0) return null;
+  return (
+    <>
+      <span className={styles.count} role="status">
+        {count === 1 ? '1 recipe' : `${count}${shelf.all ? '' : ' or more'} recipes`}
+      </span>
+      <Button tone="bare" small onPress={() => void giveFound(studio, shelf.wishes)}>
+        Save them as a file
+      </Button>
+    </>
+  );
+}
+
+function Empty({ shelf: { waiting, wishes } }: { readonly shelf: Shelf }) {
+  if (waiting) return null;
+  if (isFiltered(wishes.filters)) return <p className="quiet">No block is all of that. Take a filter away.</p>;
+  return <p className="quiet">{wishes.words === '' ? 'No recipes yet.' : 'No block by those words.'}</p>;
+}
 
 function RecipeItem({ card }: { readonly card: RecipeCard }) {
   const picture = useRecipePicture(card);

@@ -1,4 +1,4 @@
-import type { Contract } from '../../shared/contract.ts';
+import type { Contract, KeptRecipe } from '../../shared/contract.ts';
 import { blockFigure } from '../../shared/diagrams/blockFigure.ts';
 import type { Figure, Ink } from '../../shared/diagrams/figure.ts';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
@@ -30,21 +30,31 @@ export function drawPattern(pattern: Pattern): Drawn | null {
 }
 
 /** Every recipe this one holds, directly or through others, asked of the host; those that are gone are left out. */
-export async function gatherHeld(host: Contract, recipe: Recipe): Promise<readonly Recipe[]> {
-  const found = new Map<string, Recipe | null>([[recipe.id, null]]);
-  const open = [...heldBy(recipe)];
-  for (let id = open.pop(); id !== undefined; id = open.pop()) {
-    if (found.has(id)) continue;
-    const held = await host.openRecipe(id).catch(() => null);
-    found.set(id, held);
-    if (held !== null) open.push(...heldBy(held));
+export async function gatherKept(host: Contract, recipe: Recipe): Promise<readonly KeptRecipe[]> {
+  const found = new Map<string, KeptRecipe>();
+  let wanted = heldBy(recipe);
+  while (wanted.length > 0) {
+    const kept = await host.keptRecipes(wanted);
+    for (const one of kept) found.set(one.recipe.id, one);
+    const held = new Set(kept.flatMap((one) => heldBy(one.recipe)));
+    wanted = [...held].filter((id) => id !== recipe.id && !found.has(id));
   }
-  return [...found.values()].filter((held) => held !== null);
+  return [...found.values()];
+}
+
+/** The recipes alone. */
+export async function gatherHeld(host: Contract, recipe: Recipe): Promise<readonly Recipe[]> {
+  return (await gatherKept(host, recipe)).map((kept) => kept.recipe);
+}
+
+/** The library's revision of each of these, by id. */
+export function revisionsOf(kept: readonly KeptRecipe[]): Readonly<Record<string, number>> {
+  return Object.fromEntries(kept.map(({ recipe, revision }) => [recipe.id, revision]));
 }
 
 /** A recipe's block, its roles in colours of their own values; null when it cannot be drawn. */
 export function drawRecipe(recipe: Recipe, held: readonly Recipe[]): Drawn | null {
-  const lowered = lower(recipe, {}, new Map([recipe, ...held].map((one) => [one.id, one])), '');
+  const lowered = lower(recipe, {}, new Map([...held, recipe].map((one) => [one.id, one])), '');
   if (!lowered.ok) return null;
   const fabrics = fabricsForRoles(recipe.roles);
   const fabricOf = Object.fromEntries(fabrics.map(({ id }) => [id, id]));

@@ -41,7 +41,7 @@ export function usePatternPicture({ id, revision }: PatternCard): Drawn | null {
 }
 
 /** The block on a recipe's card. */
-export function useRecipePicture({ recipe }: RecipeCard): Drawn | null {
+export function useRecipePicture({ recipe }: Pick<RecipeCard, 'recipe'>): Drawn | null {
   const host = useHost();
   const key = useMemo(() => JSON.stringify(recipe), [recipe]);
   const draw = useCallback(() => gatherHeld(host, recipe).then((held) => drawRecipe(recipe, held)), [host, recipe]);

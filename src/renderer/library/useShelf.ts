@@ -1,15 +1,19 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Contract, PatternCard, RecipeCard } from '../../shared/contract.ts';
 import { useHost, useStudio, useStudioState } from '../state/hooks.tsx';
+import { refusalOf } from '../state/host.ts';
+import { NO_WISHES, searchFor, type Wishes } from './wishes.ts';
 
 /** How many recipe cards are asked for at a time. */
 const AT_A_TIME = 60;
 
 export interface Shelf {
-  /** The words these were found for: a moment behind those being typed. */
-  readonly words: string;
+  /** What these were found for: a moment behind what is being typed. */
+  readonly wishes: Wishes;
   readonly patterns: readonly PatternCard[];
   readonly recipes: readonly RecipeCard[];
+  /** Whether these are all the recipes there are for the wishes. */
+  readonly all: boolean;
   /** True until the first answer is here. */
   readonly waiting: boolean;
   /** Asks for the next recipes; does nothing when all are here. */
@@ -18,18 +22,15 @@ export interface Shelf {
   readonly again: () => void;
 }
 
-interface Found {
-  readonly words: string;
-  readonly patterns: readonly PatternCard[];
-  readonly recipes: readonly RecipeCard[];
-  readonly all: boolean;
-}
+type Found = Pick<Shelf, 'wishes' | 'patterns' | 'recipes' | 'all'>;
 
-const NOTHING = { patterns: [], recipes: [] } as const;
+const NOTHING: Found = { wishes: NO_WISHES, patterns: [], recipes: [], all: true };
 
-async function find(host: Contract, words: string): Promise<Found> {
-  const [patterns, recipes] = await Promise.all([host.patterns(), host.recipes({ words, from: 0, atMost: AT_A_TIME })]);
-  return { words, patterns: patterns.filter((card) => matches(card, words)), recipes, all: recipes.length < AT_A_TIME };
+async function find(host: Contract, wishes: Wishes): Promise<Found> {
+  const first = { ...searchFor(wishes), from: 0, atMost: AT_A_TIME };
+  const [patterns, recipes] = await Promise.all([host.patterns(), host.recipes(first)]);
+  const matching = patterns.filter((card) => matches(card, wishes.words));
+  return { wishes, patterns: matching, recipes, all: recipes.length < AT_A_TIME };
 }
 
 function matches({ title, designer }: PatternCard, words: string): boolean {
@@ -40,8 +41,8 @@ function matches({ title, designer }: PatternCard, words: string): boolean {
     .every((word) => text.includes(word));
 }
 
-/** The patterns and recipes that match the words, as they are typed; what was found before stands until then. */
-export function useShelf(words: string): Shelf {
+/** The patterns and recipes that match the wishes, as they are typed; what was found before stands until then. */
+export function useShelf(wishes: Wishes): Shelf {
   const host = useHost();
   const studio = useStudio();
   const [found, setFound] = useState<Found | null>(null);
@@ -51,27 +52,25 @@ export function useShelf(words: string): Shelf {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a pattern that was just kept, or `again`, asks anew
   useEffect(() => {
     let wanted = true;
-    find(host, words)
+    find(host, wishes)
       .then((next) => wanted && setFound(next))
-      .catch((thrown) => wanted && studio.sayWhy(thrown));
+      .catch((thrown) => wanted && studio.say(refusalOf(thrown).words, { tone: 'stops' }));
     return () => {
       wanted = false;
     };
-  }, [host, studio, words, asked, saved]);
+  }, [host, studio, wishes, asked, saved]);
 
-  const typed = useRef(words);
-  typed.current = words;
+  const asking = useRef(wishes);
+  asking.current = wishes;
   const more = useCallback(() => {
-    if (found === null || found.all || found.words !== typed.current) return;
-    void host.recipes({ words: found.words, from: found.recipes.length, atMost: AT_A_TIME }).then((next) => {
-      const longer = { ...found, recipes: [...found.recipes, ...next], all: next.length < AT_A_TIME };
+    if (found === null || found.all || found.wishes !== asking.current) return;
+    const next = { ...searchFor(found.wishes), from: found.recipes.length, atMost: AT_A_TIME };
+    void host.recipes(next).then((recipes) => {
+      const longer = { ...found, recipes: [...found.recipes, ...recipes], all: recipes.length < AT_A_TIME };
       setFound((before) => (before === found ? longer : before));
     });
   }, [host, found]);
 
   const again = useCallback(() => setAsked((before) => before + 1), []);
-  return useMemo(() => {
-    const { patterns, recipes } = found ?? NOTHING;
-    return { words: found?.words ?? '', patterns, recipes, waiting: found === null, more, again };
-  }, [found, more, again]);
+  return useMemo(() => ({ ...(found ?? NOTHING), waiting: found === null, more, again }), [found, more, again]);
 }

@@ -1,4 +1,5 @@
-import { Button, Dialog, DialogTrigger, OverlayArrow, Popover } from 'react-aria-components';
+import { useRef, useState } from 'react';
+import { Dialog, OverlayArrow, Popover } from 'react-aria-components';
 import { explain, type Traced, tracedText } from '../../shared/measure/traced.ts';
 import styles from './Why.module.css';
 
@@ -8,24 +9,46 @@ export interface WhyProps {
   readonly children?: string;
 }
 
-/** A number that can be asked why: it answers with the one short sum that made it. */
+/**
+ * A number that can be asked why: it answers with the one short sum that made it. A chart has hundreds of them, so the
+ * answer is only made when one is asked.
+ */
 export function Why({ traced, children }: WhyProps) {
+  const [asked, setAsked] = useState(false);
+  const number = useRef<HTMLButtonElement>(null);
   const text = children ?? tracedText(traced);
   return (
-    <DialogTrigger>
-      <Button className={styles.number ?? ''} aria-label={`${text}, why?`}>
+    <>
+      <button
+        ref={number}
+        type="button"
+        className={styles.number ?? ''}
+        aria-label={`${text}, why?`}
+        aria-haspopup="dialog"
+        aria-expanded={asked}
+        onClick={() => setAsked(true)}
+      >
         {text}
-      </Button>
-      <Popover className={styles.popover ?? ''} placement="top" offset={6}>
-        <OverlayArrow className={styles.arrow ?? ''}>
-          <svg viewBox="0 0 12 6" aria-hidden="true">
-            <path d="M0 0 6 6 12 0" />
-          </svg>
-        </OverlayArrow>
-        <Dialog className={styles.sum ?? ''} aria-label="Why this number">
-          {explain(traced)}
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
+      </button>
+      {asked ? (
+        <Popover
+          className={styles.popover ?? ''}
+          triggerRef={number}
+          isOpen
+          onOpenChange={setAsked}
+          placement="top"
+          offset={6}
+        >
+          <OverlayArrow className={styles.arrow ?? ''}>
+            <svg viewBox="0 0 12 6" aria-hidden="true">
+              <path d="M0 0 6 6 12 0" />
+            </svg>
+          </OverlayArrow>
+          <Dialog className={styles.sum ?? ''} aria-label="Why this number">
+            {explain(traced)}
+          </Dialog>
+        </Popover>
+      ) : null}
+    </>
   );
 }

@@ -51,6 +51,18 @@ function BookBlock({ block, inks }: { readonly block: Block; readonly inks: read
       return <BookSteps steps={block.steps} firstNumber={block.firstNumber} inks={inks} />;
     case 'figures':
       return <BookFigures figures={block.figures} inks={inks} room={{ width: 700, height: 420 }} />;
+    case 'true-size':
+      return (
+        <>
+          <p className={styles.words} data-tone="body">
+            <BookWords words={block.words} />
+          </p>
+          {block.figures.map((figure, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: as above
+            <BookFigures key={i} figures={[figure]} inks={inks} room={{ width: 340, height: 260 }} />
+          ))}
+        </>
+      );
     // Made for paper: the cover, the sheet to colour, the square to measure the print by.
     case 'cover':
     case 'whole-page-figure':

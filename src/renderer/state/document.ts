@@ -41,7 +41,11 @@ export class OpenDocument {
   /** Puts a document on the table; `revision` is the one on disk, null when it is on none. */
   begin(pattern: Pattern, revision: number | null): void {
     const { host, store } = this.#needs;
-    this.#keeper = new Keeper(host.savePattern, revision, (kept) => store.setState({ kept }));
+    // What becomes of a document that has left the table is not said of the one that lies there.
+    const keeper: Keeper = new Keeper(host.savePattern, revision, (kept) => {
+      if (this.#keeper === keeper) store.setState({ kept });
+    });
+    this.#keeper = keeper;
     store.setState({
       history: opened(pattern),
       kept: { state: 'kept' },

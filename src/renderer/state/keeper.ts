@@ -25,11 +25,14 @@ export class Keeper {
   #waiting: Pattern | null = null;
   #saving: Promise<void> | null = null;
   #again: ReturnType<typeof setTimeout> | undefined;
+  #stopped = false;
 
   constructor(save: Contract['savePattern'], revision: number | null, tell: (kept: Kept) => void) {
     this.#save = save;
     this.#revision = revision;
-    this.#tell = tell;
+    this.#tell = (kept) => {
+      if (!this.#stopped) tell(kept);
+    };
   }
 
   /** Keeps this document, now or as soon as the one on its way is down. */
@@ -55,8 +58,9 @@ export class Keeper {
     if (this.#waiting !== null) this.keep(this.#waiting);
   }
 
-  /** Stops trying; what is on its way still arrives. */
+  /** Stops trying and telling; what is on its way may still arrive. */
   stop(): void {
+    this.#stopped = true;
     clearTimeout(this.#again);
     this.#waiting = null;
   }
@@ -80,7 +84,7 @@ export class Keeper {
       this.#revision = revision;
       return null;
     } catch (thrown) {
-      this.#waiting ??= pattern;
+      if (!this.#stopped) this.#waiting ??= pattern;
       return refusalOf(thrown);
     }
   }
@@ -88,7 +92,7 @@ export class Keeper {
   #refused(refusal: Refusal): void {
     this.#saving = null;
     this.#tell({ state: 'refused', refusal });
-    const byItself = refusal.kind === 'no-room' || refusal.kind === 'broken';
+    const byItself = !this.#stopped && (refusal.kind === 'no-room' || refusal.kind === 'broken');
     if (byItself) this.#again = setTimeout(() => this.tryAgain(), PATIENCE);
   }
 }

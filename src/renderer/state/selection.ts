@@ -1,3 +1,4 @@
+import type { Point } from '../../shared/drawing/turn.ts';
 import type { UnitKey } from '../../shared/piecing/piecing.ts';
 
 /** One cell of a grid: of a block's recipe, or of the quilt's blocks. Counted from 0. */
@@ -13,6 +14,9 @@ export type Selection =
   | { readonly kind: 'block'; readonly block: string }
   | { readonly kind: 'unit'; readonly block: string; readonly unit: UnitKey }
   | { readonly kind: 'cells'; readonly block: string; readonly cells: readonly Cell[] }
+  | { readonly kind: 'patches'; readonly block: string; readonly patches: readonly number[] }
+  /** A straight line of seams of a drawing, by its ends in grid units. */
+  | { readonly kind: 'seam'; readonly block: string; readonly seam: readonly [Point, Point] }
   | { readonly kind: 'places'; readonly places: readonly Cell[] }
   | { readonly kind: 'border'; readonly border: string }
   | { readonly kind: 'fabric'; readonly fabric: string }

@@ -17,25 +17,37 @@ export interface Heard {
   readonly failed: (thrown: unknown) => void;
 }
 
+/** Sums that took longer than this wait until the hand rests: the screen must not stand still between two acts. Milliseconds. */
+const LONG = 200;
+/** How long a hand rests before long sums begin, milliseconds. */
+const REST = 350;
+
 /**
  * Works patterns out one after another, a little later than asked. Only the newest pattern asked for is worked out; the
- * answer before it stands until then.
+ * answer before it stands until then. While the sums are long, they begin once nothing has been asked for a moment.
  */
 export function workingBy(workOut: WorkOut, heard: Heard, later: Later = afterPaint): (pattern: Pattern) => void {
   let newest: Pattern | null = null;
+  let took = 0;
+  let rest: ReturnType<typeof setTimeout> | undefined;
   const run = () => {
     const pattern = newest;
     newest = null;
     if (pattern === null) return;
+    const began = performance.now();
     try {
       heard.done(workOut(pattern));
     } catch (thrown) {
       heard.failed(thrown);
     }
+    took = performance.now() - began;
   };
   return (pattern) => {
     const idle = newest === null;
     newest = pattern;
-    if (idle) later(run);
+    if (took > LONG) {
+      clearTimeout(rest);
+      rest = setTimeout(() => later(run), REST);
+    } else if (idle) later(run);
   };
 }

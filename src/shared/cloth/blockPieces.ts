@@ -55,6 +55,15 @@ const UNIT_WORDS: Readonly<Record<SizedUnit['unit']['kind'], string>> = {
   geese: 'flying geese',
   'four-patch': 'four-patches',
   corners: 'stitch-and-flip corners',
+  qst: 'quarter-square triangles',
+  'three-patch': 'three-patch quarter-square triangles',
+  'square-in-square': 'squares in a square',
+  'half-rectangle': 'half-rectangle triangles',
+  'nine-patch': 'nine-patches',
+  checkerboard: 'checkerboards',
+  rails: 'rails',
+  'quarter-circle': 'quarter circles',
+  pieced: 'pieced units',
 };
 
 export function useOf(of: UnitCut, pieces: number): PieceUse {

@@ -24,6 +24,13 @@ function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Patter
   return { fabric, uses: usesOf(lines, pattern), plan, yards, least };
 }
 
+/** What a fabric is for over several sizes, each use once: blocks first, then borders from the inside out, binding last. */
+export function usesTogether(needs: readonly (FabricNeed | undefined)[]): readonly string[] {
+  const uses = new Set(needs.flatMap((need) => need?.uses ?? []));
+  const rank = (use: string) => (use === 'blocks' ? 0 : use === 'binding' ? 2 : 1);
+  return [...uses].sort((a, b) => rank(a) - rank(b));
+}
+
 function usesOf(lines: readonly PieceLine[], pattern: Pattern): readonly string[] {
   const words = lines
     .flatMap((line) => line.use)

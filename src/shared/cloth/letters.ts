@@ -105,6 +105,7 @@ function patchSignatures(sizes: readonly LetteredSize[], border?: string): Reado
 
 function cutSignature(cut: Cut, all: readonly Cut[], fabricOf: FabricOf, block: string): string {
   const sides = [cut.width.value, cut.height.value];
+  if (cut.shape !== undefined) return `${sides.join(' by ')} round ${cut.shape}`;
   if (cut.stripSet === undefined) return sides.sort((a, b) => b - a).join(' by ');
   const layers = all.filter((other) => other.stripSet === cut.stripSet);
   return `${sides.join(' by ')} in ${setSignature(layers.map((of) => ({ fabric: fabricFor(fabricOf, block, of.role), cut: of })))}`;

@@ -1,5 +1,5 @@
 import type { Box, Point } from '../drawing/turn.ts';
-import type { Part, Rounds, Row } from '../piecing/piecing.ts';
+import type { Part, Ring, Rounds, Row } from '../piecing/piecing.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
 import type { Press, PressingPlan } from '../pressing/pressing.ts';
 import type { Side } from '../recipe/schema.ts';
@@ -78,9 +78,9 @@ function shifted(point: Point, by: Point): Point {
   return { x: point.x + by.x, y: point.y + by.y };
 }
 
-/** Strips move straight away from the core. */
+/** Strips, or the arms of a ring, move straight away from the core. */
 function pullRounds<Leaf extends AnyLeaf>(
-  rounds: Rounds<Leaf>,
+  rounds: Rounds<Leaf> | Ring<Leaf>,
   options: PullOptions,
   path: string,
   by: Point,

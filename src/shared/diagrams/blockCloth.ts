@@ -1,4 +1,5 @@
-import { type Drawing, patchPoints } from '../drawing/drawing.ts';
+import { outlinePoints } from '../drawing/curve.ts';
+import type { Drawing } from '../drawing/drawing.ts';
 import { type Point, type Turn, turnPoint } from '../drawing/turn.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Area } from './figure.ts';
@@ -23,7 +24,7 @@ export function patchesByFabric(
   const wanted = patches === undefined ? drawing.patches : patches.map((index) => drawing.patches[index]);
   for (const patch of wanted) {
     if (patch === undefined) continue;
-    const corners = cornersOnly(patchPoints(drawing, patch));
+    const corners = cornersOnly(outlinePoints(drawing, patch));
     const outline = corners.map(({ x, y }) => turnPoint({ x: x * grid, y: y * grid }, turn, w, h));
     const fabric = fabricOf[patch.role] ?? null;
     const known = found.get(fabric);
@@ -38,7 +39,7 @@ function cornersOnly(outline: readonly Point[]): readonly Point[] {
   return outline.filter((b, i) => {
     const a = outline[(i + outline.length - 1) % outline.length] as Point;
     const c = outline[(i + 1) % outline.length] as Point;
-    return (b.x - a.x) * (c.y - b.y) !== (b.y - a.y) * (c.x - b.x);
+    return Math.abs((b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x)) > 1e-9;
   });
 }
 

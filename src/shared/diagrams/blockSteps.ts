@@ -1,23 +1,29 @@
 import type { Inches } from '../measure/inches.ts';
 import { likenessIn } from '../piecing/likeness.ts';
-import type { BlockPart, Piecing, Rounds, Row, UnitKey, UnitLeaf } from '../piecing/piecing.ts';
+import type { BlockPart, Piecing, Ring, Rounds, Row, UnitKey, UnitLeaf } from '../piecing/piecing.ts';
 import { childrenOf, isLeaf, isMadeByItself } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
 import { below } from './apart.ts';
 import { apartFigure, type SewnBlock } from './blockParts.ts';
 import type { Figure } from './figure.ts';
 import type { FabricOf } from './marks.ts';
+import { ringFigures } from './ringFigures.ts';
 import { roundFigure } from './roundFigure.ts';
 
 /** One step of sewing a block together, with its figure; the words are left to the writing. */
 export interface BlockStep {
-  /** 'rows': units are sewn into rows. 'join': parts are sewn to one another. 'logs': logs are sewn about a core. */
-  readonly kind: 'rows' | 'join' | 'logs';
+  /**
+   * 'rows': units are sewn into rows. 'join': parts are sewn to one another. 'logs': logs are sewn about a core. 'ring': the
+   * arms of a ring are sewn about a core, the first only part of the way.
+   */
+  readonly kind: 'rows' | 'join' | 'logs' | 'ring';
   /** What is being made, and its path in the tree. */
   readonly part: BlockPart;
   readonly path: string;
   /** How many of what is being made one block takes. */
   readonly times: number;
+  /** Of a ring: its first arm sewn part of the way, the other three, the first seam finished. */
+  readonly stage?: 'start' | 'round' | 'finish';
   /** Which logs, from 0, when they are logs. */
   readonly logs?: { readonly first: number; readonly last: number };
   readonly figure: Figure;
@@ -71,7 +77,8 @@ function madeFirst({ root, units }: Piecing): readonly Made[] {
 /** Sewing one part, whose own recipes are made already. */
 function stepsOf(block: SewnBlock, part: BlockPart, path: string, times: number): readonly BlockStep[] {
   if (isLeaf<UnitLeaf>(part)) return [];
-  return part.kind === 'row' ? rowSteps(block, part, path, times) : logSteps(block, part, path, times);
+  if (part.kind === 'row') return rowSteps(block, part, path, times);
+  return part.kind === 'ring' ? ringSteps(block, part, path, times) : logSteps(block, part, path, times);
 }
 
 /** Steps for the children that are not yet whole: rows within rows, which the parent shows, are left to it. */
@@ -123,4 +130,15 @@ function logSteps(block: SewnBlock, rounds: Rounds<UnitLeaf>, path: string, time
     steps.push({ kind: 'logs', part: rounds, path, times, logs: { first, last }, figure });
   }
   return [...core, ...innerSteps(block, rounds, path, times), ...steps];
+}
+
+function ringSteps(block: SewnBlock, ring: Ring<UnitLeaf>, path: string, times: number): readonly BlockStep[] {
+  const within = childrenOf<UnitLeaf>(ring).flatMap((part, i) =>
+    isMadeByItself<UnitLeaf>(part) ? [] : stepsOf(block, part, below(path, i), times),
+  );
+  const figures = ringFigures(block, ring, path);
+  const stages = (['start', 'round', 'finish'] as const).map((stage): BlockStep => {
+    return { kind: 'ring', part: ring, path, times, stage, figure: figures[stage] };
+  });
+  return [...within, ...stages];
 }

@@ -1,4 +1,4 @@
-import type { BlockPart, Rounds, UnitLeaf } from '../piecing/piecing.ts';
+import type { BlockPart, Ring, Rounds, UnitLeaf } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import { HERE, innerEdge, type SeamSpot } from './apart.ts';
 import { inInches, leafMarks, type SewnBlock } from './blockParts.ts';
@@ -16,25 +16,44 @@ const REACH = 0.055;
  */
 export function roundFigure(
   block: SewnBlock,
-  rounds: Rounds<UnitLeaf>,
+  rounds: Rounds<UnitLeaf> | Ring<UnitLeaf>,
   path: string,
   first: number,
   last: number,
   alt: string,
 ): Figure {
+  return framed(roundMarks(block, rounds, path, { first, last }), alt);
+}
+
+/** Which logs were just sewn on, from 0, and whose pressing is shown: theirs, unless something else is said. */
+export interface JustSewn {
+  readonly first: number;
+  readonly last: number;
+  readonly pressed?: readonly number[];
+}
+
+/** What such a figure is made of, in inches of the block. */
+export function roundMarks(
+  block: SewnBlock,
+  rounds: Rounds<UnitLeaf> | Ring<UnitLeaf>,
+  path: string,
+  { first, last, pressed }: JustSewn,
+): readonly Mark[] {
   const before = [rounds.core, ...rounds.logs.slice(0, first).map((log) => log.part)];
   const now = rounds.logs.slice(first, last + 1);
   const pale = leafMarks(block, placed(before), 'pale');
   const full = leafMarks(block, placed(now.map((log) => log.part)), 'full');
   const numbers = now.map(({ part }, i) => orderNumber(block, part, first + i + 1));
   const presses = block.pressing.parts.find((part) => part.path === path)?.seams ?? [];
-  const seams = now.flatMap(({ side, part }, i): readonly SeamSpot[] => {
-    const press = presses[first + i];
+  const shown = pressed ?? now.map((_, i) => first + i);
+  const seams = shown.flatMap((index): readonly SeamSpot[] => {
+    const { side, part } = rounds.logs[index] as Rounds<UnitLeaf>['logs'][number];
+    const press = presses[index];
     const upright = side === 'left' || side === 'right';
     return press === undefined ? [] : [{ path, press, upright, middle: innerEdge(side, part.box) }];
   });
   const reach = longerSide([...before, ...now.map((log) => log.part)]) * block.grid * REACH;
-  return framed([...pale, ...full, ...pressArrows(seams, block.grid, reach), ...numbers], alt);
+  return [...pale, ...full, ...pressArrows(seams, block.grid, reach), ...numbers];
 }
 
 function placed(parts: readonly BlockPart[]) {

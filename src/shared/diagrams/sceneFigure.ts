@@ -1,6 +1,6 @@
 import type { Scene, SceneLine } from '../piecing/scene.ts';
 import type { Figure, LinePen, Mark } from './figure.ts';
-import type { FabricOf } from './marks.ts';
+import { type FabricOf, letter } from './marks.ts';
 
 const PENS: Readonly<Record<SceneLine['kind'], LinePen>> = { marked: 'marked', sewn: 'sew', cut: 'cut' };
 
@@ -17,5 +17,7 @@ export function sceneFigure(scene: Scene, fabricOf: FabricOf): Figure {
   );
   const lines = scene.lines.map(({ kind, from, to }): Mark => ({ kind: 'line', points: [from, to], pen: PENS[kind] }));
   const arrows = scene.arrows.map(({ from, to }): Mark => ({ kind: 'arrow', from, to, means: 'press' }));
-  return { width: scene.width, height: scene.height, marks: [...cloth, ...lines, ...arrows], alt: scene.alt };
+  const numbers = (scene.numbers ?? []).map(({ text, at }) => letter(text, at, 'number'));
+  const marks = [...cloth, ...lines, ...arrows, ...numbers];
+  return { width: scene.width, height: scene.height, marks, alt: scene.alt };
 }

@@ -1,3 +1,4 @@
+import { flatCorners } from '../drawing/curve.ts';
 import { type Turn, turnPoint, turnSize, UNTURNED } from '../drawing/turn.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Unit } from '../piecing/piecing.ts';
@@ -23,6 +24,15 @@ const UNIT_NAMES: Readonly<Record<Unit['kind'], string>> = {
   geese: 'A flying geese unit',
   'four-patch': 'A four-patch unit',
   corners: 'A unit with stitch-and-flip corners',
+  qst: 'A quarter-square triangle unit',
+  'three-patch': 'A three-patch quarter-square triangle unit',
+  'square-in-square': 'A square in a square',
+  'half-rectangle': 'A half-rectangle triangle unit',
+  'nine-patch': 'A nine-patch unit',
+  checkerboard: 'A checkerboard unit',
+  rails: 'A unit of strips',
+  'quarter-circle': 'A quarter-circle unit',
+  pieced: 'A pieced unit',
 };
 
 /**
@@ -34,7 +44,7 @@ export function unitFigure(unit: Unit, grid: Inches, fabricOf: FabricOf, options
   const [w, h] = [unit.width * grid, unit.height * grid];
   const outlines = unitPolygons(unit).map(({ corners, role }) => ({
     role,
-    corners: corners.map(({ x, y }) => turnPoint({ x: x * grid, y: y * grid }, turn, w, h)),
+    corners: flatCorners(corners).map(({ x, y }) => turnPoint({ x: x * grid, y: y * grid }, turn, w, h)),
   }));
   const areas = outlines.map(({ corners, role }): Area => {
     return {

@@ -1,6 +1,9 @@
 import type { Finding } from '../measure/finding.ts';
-import { type Drawing, doubleArea, patchPoints } from './drawing.ts';
+import { arcBetween, outlinePoints, pointAt } from './curve.ts';
+import { type Drawing, doubleArea } from './drawing.ts';
+import { beside, distance, SLIP } from './near.ts';
 import type { Box, Point } from './turn.ts';
+import { edgesOf } from './vertex.ts';
 
 /**
  * What is wrong with a drawing, in words, each with its place: patches of no area, overlaps, gaps. A sound drawing gives
@@ -9,12 +12,81 @@ import type { Box, Point } from './turn.ts';
  * @param path where the drawing stands in the document
  */
 export function checkDrawing(drawing: Drawing, path: string): readonly Finding[] {
-  const flat = drawing.patches.flatMap((patch, index) =>
-    doubleArea(patchPoints(drawing, patch)) > 0 ? [] : [`Patch ${index + 1} has no area.`],
-  );
-  if (flat.length > 0) return flat.map((what) => ({ level: 'stops', what, where: { path } }));
-  return [...outside(drawing, path), ...edgeFindings(drawing, path)];
+  const flat = flatFindings(drawing, path);
+  if (flat.length > 0) return flat;
+  const slips = slipFindings(drawing, path);
+  if (slips.length > 0) return slips;
+  return [...outside(drawing, path), ...pinchFindings(drawing, path), ...edgeFindings(drawing, path)];
 }
+
+/** A patch that comes by the same corner twice hangs together by a point: it cannot be cut as one piece. */
+function pinchFindings(drawing: Drawing, path: string): readonly Finding[] {
+  return drawing.patches.flatMap(({ outline }): Finding[] => {
+    const twice = outline.find((vertex, i) => outline.indexOf(vertex) !== i);
+    if (twice === undefined) return [];
+    const point = pointAt(drawing, twice);
+    const what = `A patch meets itself at ${placeText(point)}.`;
+    return [{ level: 'stops', what, where: at(path, point, point), mend: 'Cut it in two there.' }];
+  });
+}
+
+/** Patches that are only a line or a place. */
+function flatFindings(drawing: Drawing, path: string): readonly Finding[] {
+  return drawing.patches.flatMap((patch, index): Finding[] => {
+    if (doubleArea(outlinePoints(drawing, patch)) > 0) return [];
+    const points = patch.outline.map((vertex) => pointAt(drawing, vertex));
+    const [xs, ys] = [points.map(({ x }) => x), points.map(({ y }) => y)];
+    const least = { x: Math.min(...xs), y: Math.min(...ys) };
+    const most = { x: Math.max(...xs), y: Math.max(...ys) };
+    const where = points.length === 0 ? { path } : at(path, least, most);
+    return [
+      { level: 'stops', what: `Patch ${index + 1} has no area.`, where, mend: 'Take it out, or give it its corners.' },
+    ];
+  });
+}
+
+/** Vertices a hair apart, and vertices a hair off an edge: a slip of the hand, told before the gaps it makes. */
+function slipFindings(drawing: Drawing, path: string): readonly Finding[] {
+  const { points } = drawing;
+  const pairs = points.flatMap((a, i) => {
+    const b = points.slice(i + 1).find((other) => distance(a, other) < SLIP);
+    return b === undefined ? [] : [{ what: `Two corners are a hair apart at ${placeText(a)}.`, a, b }];
+  });
+  const edges = edgesOf(drawing).filter(([a, b]) => arcBetween(drawing, a, b) === null);
+  const off = points.flatMap((point, index) => {
+    const edge = edges.find(([a, b]) => {
+      if (a === index || b === index) return false;
+      const near = beside(point, pointAt(drawing, a), pointAt(drawing, b));
+      return near.off < SLIP && near.along > 0 && near.along < 1;
+    });
+    return edge === undefined
+      ? []
+      : [{ what: `A corner is a hair off an edge at ${placeText(point)}.`, a: point, b: point }];
+  });
+  return [...pairs, ...off].slice(0, 12).map(({ what, a, b }) => {
+    return { level: 'stops', what, where: at(path, a, b), mend: 'Put it on the grid, or on the edge itself.' };
+  });
+}
+
+/**
+ * What is sound but hard: patches too narrow to sew, and patches that hang together with the rest by a point only.
+ * @param grid finished inches of one grid unit
+ */
+export function drawingNotes(drawing: Drawing, grid: number, path: string): readonly Finding[] {
+  return drawing.patches.flatMap((patch): Finding[] => {
+    const outline = outlinePoints(drawing, patch);
+    const round = outline.reduce((sum, a, i) => sum + distance(a, outline[(i + 1) % outline.length] as Point), 0);
+    // A long thin patch is about its area over half its outline wide.
+    const width = (doubleArea(outline) / round) * grid;
+    if (width >= NARROWEST) return [];
+    const [first] = outline as readonly [Point];
+    const what = `A patch at ${placeText(first)} is a sliver, narrower than its own seam allowance.`;
+    return [{ level: 'look', what, where: at(path, first, first), mend: 'Join it with a neighbour or widen it.' }];
+  });
+}
+
+/** Narrower than this a finished patch is hidden by its seam allowances, inches (common practice). */
+const NARROWEST = 0.25;
 
 function outside(drawing: Drawing, path: string): readonly Finding[] {
   const away = drawing.points.find((p) => p.x < 0 || p.y < 0 || p.x > drawing.width || p.y > drawing.height);
@@ -52,7 +124,7 @@ function edgeFindings(drawing: Drawing, path: string): readonly Finding[] {
 }
 
 function coversAll(drawing: Drawing): boolean {
-  const covered = drawing.patches.reduce((total, patch) => total + doubleArea(patchPoints(drawing, patch)), 0);
+  const covered = drawing.patches.reduce((total, patch) => total + doubleArea(outlinePoints(drawing, patch)), 0);
   return Math.abs(covered - 2 * drawing.width * drawing.height) < 1e-9 * drawing.width * drawing.height;
 }
 
@@ -61,7 +133,7 @@ function onOutline(a: Point, b: Point, { width, height }: Drawing): boolean {
 }
 
 function placeText(point: Point): string {
-  return `${point.x} across, ${point.y} down on its grid`;
+  return `${Number(point.x.toFixed(3))} across, ${Number(point.y.toFixed(3))} down on its grid`;
 }
 
 function at(path: string, a: Point, b: Point): { path: string; box: Box } {

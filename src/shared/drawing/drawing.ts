@@ -11,6 +11,16 @@ export interface Drawing {
   readonly height: number;
   readonly points: readonly Point[];
   readonly patches: readonly Patch[];
+  /** Edges that are arcs of a circle; every other edge is straight. */
+  readonly arcs?: readonly Arc[];
+}
+
+/** The edge between two vertices as an arc about a centre: the shorter way round, at most half a circle. */
+export interface Arc {
+  readonly a: number;
+  readonly b: number;
+  /** Grid units. */
+  readonly centre: Point;
 }
 
 /** One patch: the indices of every vertex on its outline, clockwise on screen, and the fabric role it is cut from. */
@@ -21,8 +31,13 @@ export interface Patch {
 
 /** A patch before it has found its neighbours: corners in grid units and a role. */
 export interface Polygon {
-  readonly corners: readonly Point[];
+  readonly corners: readonly PolygonCorner[];
   readonly role: string;
+}
+
+/** A corner; with a centre, the edge that leads to it from the corner before is an arc about that centre. */
+export interface PolygonCorner extends Point {
+  readonly centre?: Point;
 }
 
 /** The corners of a patch as points, in grid units. */

@@ -1,10 +1,10 @@
 import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
-import { type Inches, same } from '../measure/inches.ts';
+import { type Inches, longer, same } from '../measure/inches.ts';
 import type { Piecing, Unit, UnitLeaf } from '../piecing/piecing.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 import { levelOf } from './level.ts';
-import { NO_STOPS, plainSewn, type Sewn, turnSewn } from './sewn.ts';
+import { plainSewn, type Sewn, type Stop, turnSewn } from './sewn.ts';
 import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
 
 /** What a block is known by in a finding. */
@@ -34,7 +34,22 @@ export function fitBlock(
   named: Named,
 ): FittedBlock {
   const up = sewUp(piecing.root, measureUnits(units, grid, seam));
-  return { up, findings: [...misfitFindings(up.misfits, named), ...driftFindings(up.sewn, named)] };
+  const findings = [
+    ...vanishing(units, seam, named),
+    ...misfitFindings(up.misfits, named),
+    ...driftFindings(up.sewn, named),
+  ];
+  return { up, findings };
+}
+
+/** Units that the ruler leaves nothing of: all seam allowance, and no finished cloth. */
+function vanishing(units: readonly SizedUnit[], seam: Inches, { letter, size, path }: Named): readonly Finding[] {
+  const gone = units.some(({ plan: { unfinished } }) =>
+    [unfinished.width, unfinished.height].some(({ value }) => !longer(value, 2 * seam)),
+  );
+  if (!gone) return [];
+  const what = `Block ${letter} is so small in ${size} that some of its pieces would finish at nothing.`;
+  return [{ level: 'stops', what, where: { path, size, on: letter }, mend: 'Make the block larger.' }];
 }
 
 function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): (leaf: UnitLeaf) => Sewn {
@@ -54,14 +69,37 @@ function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): 
 }
 
 /**
- * Only a four-patch has seams that end inside its edges: in the middle of each. Diagonal seams run into corners, where the
- * seam allowance is.
+ * Seams that end inside an edge: those of a unit of equal squares or strips. Diagonal seams run into corners, where the seam
+ * allowance is.
  */
 function stopsOf(unit: Unit, sewn: Sewn['design'], design: Sewn['design']): Sewn['edges'] {
-  if (unit.kind !== 'four-patch') return NO_STOPS;
-  const across = [{ design: design.width / 2, sewn: sewn.width / 2 }];
-  const down = [{ design: design.height / 2, sewn: sewn.height / 2 }];
+  const { columns, rows } = boardOf(unit);
+  const across = evenly(columns, sewn.width, design.width);
+  const down = evenly(rows, sewn.height, design.height);
   return { top: across, bottom: across, left: down, right: down };
+}
+
+/** Equal parts of a unit across and down. */
+function boardOf(unit: Unit): { readonly columns: number; readonly rows: number } {
+  switch (unit.kind) {
+    case 'four-patch':
+      return { columns: 2, rows: 2 };
+    case 'nine-patch':
+      return { columns: 3, rows: 3 };
+    case 'checkerboard':
+      return unit;
+    case 'rails':
+      return { columns: 1, rows: unit.roles.length };
+    default:
+      return { columns: 1, rows: 1 };
+  }
+}
+
+function evenly(parts: number, sewn: Inches, design: Inches): readonly Stop[] {
+  return Array.from({ length: parts - 1 }, (_, i) => ({
+    design: (design * (i + 1)) / parts,
+    sewn: (sewn * (i + 1)) / parts,
+  }));
 }
 
 function misfitFindings(misfits: readonly Misfit[], { letter, size, path }: Named): readonly Finding[] {

@@ -1,6 +1,7 @@
 import type { Box } from '../drawing/turn.ts';
 import { type Inches, longer, same } from '../measure/inches.ts';
-import type { Part, Rounds, Row } from '../piecing/piecing.ts';
+import type { Part, Ring, Rounds, Row } from '../piecing/piecing.ts';
+import { aboutRing, type RingArm } from '../piecing/ring.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
 import type { Side } from '../recipe/schema.ts';
 import type { Sewn, Stop } from './sewn.ts';
@@ -45,7 +46,8 @@ export function sewUp<Leaf extends AnyLeaf>(part: Part<Leaf>, measure: (leaf: Le
 
 function sew<Leaf extends AnyLeaf>(part: Part<Leaf>, measure: (leaf: Leaf) => Sewn, tally: Tally): Sewn {
   if (isLeaf<Leaf>(part)) return measure(part);
-  return part.kind === 'row' ? sewRow(part, measure, tally) : sewRounds(part, measure, tally);
+  if (part.kind === 'row') return sewRow(part, measure, tally);
+  return part.kind === 'ring' ? sewRing(part, measure, tally) : sewRounds(part, measure, tally);
 }
 
 function sewRow<Leaf extends AnyLeaf>(row: Row<Leaf>, measure: (leaf: Leaf) => Sewn, tally: Tally): Sewn {
@@ -61,6 +63,32 @@ function sewRounds<Leaf extends AnyLeaf>(rounds: Rounds<Leaf>, measure: (leaf: L
   let whole = sew(rounds.core, measure, tally);
   for (const log of rounds.logs) whole = join(whole, sew(log.part, measure, tally), log.side, log.part.box, tally);
   return whole;
+}
+
+/** Each arm is sewn to the core and to the end of the arm before it; the outer sides are an arm and the next one's end. */
+function sewRing<Leaf extends AnyLeaf>(ring: Ring<Leaf>, measure: (leaf: Leaf) => Sewn, tally: Tally): Sewn {
+  const core = sew(ring.core, measure, tally);
+  const arms = aboutRing(ring, (part) => sew(part, measure, tally));
+  for (const { side, made, box, before } of arms) {
+    join(inOrder(core, before.made, before.side), made, side, box, tally);
+  }
+  const outer = (side: Side) => {
+    const { made, after } = arms.find((arm) => arm.side === side) as RingArm<Sewn>;
+    return inOrder(made, after.made, after.side);
+  };
+  const [top, right, bottom, left] = [outer('top'), outer('right'), outer('bottom'), outer('left')];
+  return {
+    width: top.width,
+    height: left.height,
+    design: { width: top.design.width, height: left.design.height },
+    edges: { top: top.edges.top, right: right.edges.right, bottom: bottom.edges.bottom, left: left.edges.left },
+  };
+}
+
+/** `other` beside `first` on a side of it. */
+function inOrder(first: Sewn, other: Sewn, side: Side): Sewn {
+  const across = side === 'left' || side === 'right';
+  return side === 'left' || side === 'top' ? beside(other, first, across) : beside(first, other, across);
 }
 
 const OPPOSITE: Readonly<Record<Side, Side>> = { top: 'bottom', bottom: 'top', left: 'right', right: 'left' };

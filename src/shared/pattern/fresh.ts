@@ -51,6 +51,8 @@ export interface Fresh {
   readonly designer: string;
   /** ISO date of the first edition. */
   readonly date: string;
+  /** The library's revision of each recipe, where it is known. */
+  readonly revisions?: Readonly<Record<string, number>>;
 }
 
 /**
@@ -58,7 +60,8 @@ export interface Fresh {
  * @param recipe what the block is made by
  * @param held every recipe it holds, directly or through others
  */
-export function freshPattern(recipe: Recipe, held: readonly Recipe[], { id, title, designer, date }: Fresh): Pattern {
+export function freshPattern(recipe: Recipe, held: readonly Recipe[], fresh: Fresh): Pattern {
+  const { id, title, designer, date, revisions } = fresh;
   const fabrics = fabricsForRoles(recipe.roles);
   const of = (value: Value) => (fabrics.find((fabric) => fabric.value === value) ?? (fabrics[0] as Fabric)).id;
   const file = patternSchema.parse({
@@ -69,6 +72,7 @@ export function freshPattern(recipe: Recipe, held: readonly Recipe[], { id, titl
     edition: { number: 1, date },
     words: { designer },
     recipes: [recipe, ...held],
+    ...(revisions === undefined ? {} : { revisions }),
     blocks: [
       { id: 'A', name: recipe.name, recipe: recipe.id, fabrics: Object.fromEntries(fabrics.map((f) => [f.id, f.id])) },
     ],

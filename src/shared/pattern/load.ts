@@ -1,42 +1,22 @@
-import { type ParseError, parse as parseJson } from 'jsonc-parser';
-import type { z } from 'zod';
-import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { RECIPE_FORMAT, type Recipe, recipeSchema } from '../recipe/schema.ts';
-import { DEEPEST, firstTooDeep } from './depth.ts';
-import { pathText, schemaFindings } from './issues.ts';
-import { migrate, migrations } from './migrations/index.ts';
-import type { Loose, Migration } from './migrations/migration.ts';
+import { accept, type Finding } from '../measure/finding.ts';
+import type { Recipe } from '../recipe/schema.ts';
+import { pathText } from './issues.ts';
+import {
+  isRecord,
+  PATTERN,
+  parse,
+  RECIPE,
+  RECIPES,
+  type Reading,
+  readText,
+  readValue,
+  stops,
+  wrong,
+} from './reading.ts';
 import { gatherRecipes, type Surroundings } from './recipes.ts';
-import { PATTERN_FORMAT, type Pattern, patternSchema } from './schema.ts';
+import type { Pattern } from './schema.ts';
 
-/** Why a text is not taken: it is wrong, or only a newer program can read it. */
-export type Reading<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly findings: readonly Finding[]; readonly newer: boolean };
-
-interface Kind<Schema extends z.ZodType> {
-  readonly format: string;
-  readonly called: string;
-  readonly newest: number;
-  readonly schema: Schema;
-  readonly steps: readonly Migration[];
-}
-
-const PATTERN: Kind<typeof patternSchema> = {
-  format: 'piecewright-pattern',
-  called: 'pattern',
-  newest: PATTERN_FORMAT,
-  schema: patternSchema,
-  steps: migrations.pattern,
-};
-
-const RECIPE: Kind<typeof recipeSchema> = {
-  format: 'piecewright-recipe',
-  called: 'recipe',
-  newest: RECIPE_FORMAT,
-  schema: recipeSchema,
-  steps: migrations.recipe,
-};
+export type { Reading } from './reading.ts';
 
 /**
  * A pattern from the text of a file, with every recipe it needs put inside.
@@ -56,107 +36,67 @@ export function readRecipeText(text: string): Reading<Recipe> {
   return readText(text, RECIPE);
 }
 
-/** The recipes from the text of a file that holds one recipe or a list of them, or what is wrong with it and where. */
+/**
+ * The recipes from the text of a file that holds one recipe, a list of them, or a file of recipes; or everything that is
+ * wrong with it, each with its recipe's name and its place. Of a file that is wrong anywhere, nothing is taken.
+ */
 export function readRecipesText(text: string): Reading<readonly Recipe[]> {
   const parsed = parse(text);
   if (!parsed.ok) return wrong(parsed.findings);
-  if (!Array.isArray(parsed.value)) {
-    const one = readValue(parsed.value, RECIPE);
-    return one.ok ? accept([one.value]) : one;
+  const { value } = parsed;
+  if (Array.isArray(value)) return readEach(value, []);
+  if (isRecord(value) && value.format === RECIPES.format) {
+    const file = readValue(value, RECIPES);
+    return file.ok ? readEach(file.value.recipes, ['recipes']) : file;
   }
-  const read = parsed.value.map((value: unknown, index) => readValue(value, RECIPE, [index]));
+  const one = readValue(value, RECIPE);
+  return one.ok ? accept([one.value]) : one;
+}
+
+function readEach(values: readonly unknown[], at: readonly string[]): Reading<readonly Recipe[]> {
+  const read = values.map((value, index) => {
+    const one = readValue(value, RECIPE, [...at, index]);
+    return one.ok ? one : { ...one, findings: one.findings.map((finding) => named(finding, value)) };
+  });
   const refused = read.filter((one) => !one.ok);
+  const newer = refused.some((one) => one.newer);
   if (refused.length > 0)
     return wrong(
       refused.flatMap(({ findings }) => findings),
-      refused.some(({ newer }) => newer),
+      newer,
     );
-  return accept(read.flatMap((one) => (one.ok ? [one.value] : [])));
+  const recipes = read.flatMap((one) => (one.ok ? [one.value] : []));
+  const twice = sameIds(recipes, at);
+  return twice.length > 0 ? wrong(twice) : accept(recipes);
 }
 
-/** Which kind of document a text says it is; null when it is no JSON or says nothing we know. */
-export function kindOfText(text: string): 'pattern' | 'recipe' | null {
-  const parsed = parse(text);
-  const format = parsed.ok && isRecord(parsed.value) ? parsed.value.format : undefined;
-  if (format === PATTERN.format) return 'pattern';
-  return format === RECIPE.format ? 'recipe' : null;
+/** A finding told with the name of the recipe it is about, if it has one. */
+function named(finding: Finding, value: unknown): Finding {
+  const name = isRecord(value) ? value.name : undefined;
+  return typeof name === 'string' && name.trim() !== '' ? { ...finding, what: `“${name}”: ${finding.what}` } : finding;
 }
 
-function readText<Schema extends z.ZodType>(text: string, kind: Kind<Schema>): Reading<z.output<Schema>> {
-  const parsed = parse(text);
-  return parsed.ok ? readValue(parsed.value, kind) : wrong(parsed.findings);
-}
-
-/** @param at where the value stands in its file */
-function readValue<Schema extends z.ZodType>(
-  value: unknown,
-  kind: Kind<Schema>,
-  at: readonly number[] = [],
-): Reading<z.output<Schema>> {
-  const opened = open(value, kind, at);
-  if (!opened.ok) return opened;
-  const checked = kind.schema.safeParse(migrate(opened.value, kind.steps, kind.newest), { reportInput: true });
-  return checked.success ? accept(checked.data) : wrong(schemaFindings(checked.error.issues, at));
-}
-
-function wrong(findings: readonly Finding[], newer = false): Extract<Reading<never>, { ok: false }> {
-  return { ok: false, findings, newer };
-}
-
-function isRecord(value: unknown): value is Loose {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function parse(text: string): Maybe<unknown> {
-  // A byte order mark is how some editors begin a file; it says nothing.
-  const bare = text.replace(/^\uFEFF/, '');
-  const deep = firstTooDeep(bare);
-  if (deep !== null) return { ok: false, findings: [stops(tooDeep(bare, deep), '')] };
-  const errors: ParseError[] = [];
-  const value: unknown = parseJson(bare, errors, { disallowComments: true, allowEmptyContent: false });
-  const [first] = errors;
-  if (first === undefined) return accept(value);
-  return { ok: false, findings: [stops(notJson(bare, first.offset), '')] };
-}
-
-function notJson(text: string, offset: number): string {
-  if (text.trim() === '') return 'The file is empty.';
-  return `This is not JSON: it stops making sense at ${spotText(text, offset)}.`;
-}
-
-function tooDeep(text: string, offset: number): string {
-  return `This is no file of ours: entries lie more than ${DEEPEST} deep in one another at ${spotText(text, offset)}.`;
-}
-
-function spotText(text: string, offset: number): string {
-  const lines = text.slice(0, offset).split('\n');
-  return `line ${lines.length}, letter ${(lines.at(-1) ?? '').length + 1}`;
-}
-
-function open<Schema extends z.ZodType>(value: unknown, kind: Kind<Schema>, at: readonly number[]): Reading<Loose> {
-  const place = (name: string) => pathText([...at, name]);
-  if (!isRecord(value))
-    return wrong([stops(`This is not a ${kind.called}: it must be one entry in { }.`, pathText(at))]);
-  if (value.format !== kind.format) {
-    const says = typeof value.format === 'string' ? `says it is “${value.format}”` : 'does not say what it is';
-    return wrong([stops(`This is not a ${kind.called}: it ${says}, not “${kind.format}”.`, place('format'))]);
-  }
-  const version = value.version;
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return wrong([stops('The version must be a whole number from 1.', place('version'))]);
-  }
-  if (version <= kind.newest) {
-    // Which schema a text editor holds the file against is no part of the document.
-    const { $schema: _schema, ...document } = value;
-    return accept(document);
-  }
-  const what = `This ${kind.called} was saved by a newer Piecewright (format ${version}; this one reads up to ${kind.newest}).`;
-  return wrong(
-    [{ ...stops(what, place('version')), mend: 'Update Piecewright and open it again; the file is as it was.' }],
-    true,
+/** Recipes hold one another by their ids, so two of one id in a file cannot be told apart. */
+function sameIds(recipes: readonly Recipe[], at: readonly string[]): readonly Finding[] {
+  const ids = recipes.map(({ id }) => id);
+  return recipes.flatMap(({ id, name }, index) =>
+    ids.indexOf(id) === index
+      ? []
+      : [stops(`“${name}”: the id “${id}” is given twice in this file.`, pathText([...at, index, 'id']))],
   );
 }
 
-function stops(what: string, path: string): Finding {
-  return { level: 'stops', what, where: { path } };
+/** Which kind of document a text says it is; null when it is no JSON or says nothing we know. A list is taken for recipes. */
+export function kindOfText(text: string): 'pattern' | 'recipe' | 'recipes' | null {
+  const parsed = parse(text);
+  if (!parsed.ok) return null;
+  if (Array.isArray(parsed.value)) return parsed.value.some(saysRecipe) ? 'recipes' : null;
+  const format = isRecord(parsed.value) ? parsed.value.format : undefined;
+  if (format === PATTERN.format) return 'pattern';
+  if (format === RECIPES.format) return 'recipes';
+  return format === RECIPE.format ? 'recipe' : null;
+}
+
+function saysRecipe(value: unknown): boolean {
+  return isRecord(value) && value.format === RECIPE.format;
 }

@@ -1,5 +1,5 @@
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import type { Recipe } from '../recipe/schema.ts';
+import type { Cell, Recipe } from '../recipe/schema.ts';
 import type { PatternFile } from './schema.ts';
 
 /** What lies around a file when it is read. */
@@ -37,7 +37,7 @@ function fromFile(name: string, path: string, around: Surroundings, read: ReadRe
   const text = /[\\/]|^\.\.?$/.test(name) ? null : around.beside(name);
   if (text === null) {
     const mend =
-      'Put the recipe file into the same folder and read the pattern from there, or write the recipe into the pattern.';
+      'Put the recipe file into the same folder, or choose it along with the pattern, or write the recipe into the pattern.';
     return {
       ok: false,
       findings: [{ level: 'stops', what: `There is no file “${name}” beside this pattern.`, where: { path }, mend }],
@@ -56,8 +56,19 @@ function fromFile(name: string, path: string, around: Surroundings, read: ReadRe
 /** The ids of the recipes that a recipe holds directly. */
 export function heldBy(recipe: Recipe): readonly string[] {
   const { body } = recipe;
+  if (body.kind === 'drawing') return [];
   const cells = body.kind === 'grid' ? Object.values(body.key) : [body.core];
   return cells.flatMap((cell) => ('recipe' in cell ? [cell.recipe] : []));
+}
+
+/** The recipe with the recipes it holds under other ids. */
+export function withHeldIds(recipe: Recipe, renamed: (id: string) => string): Recipe {
+  const { body } = recipe;
+  if (body.kind === 'drawing' || heldBy(recipe).every((id) => renamed(id) === id)) return recipe;
+  const cell = (one: Cell): Cell => ('recipe' in one ? { ...one, recipe: renamed(one.recipe) } : one);
+  if (body.kind === 'rounds') return { ...recipe, body: { ...body, core: cell(body.core) } };
+  const key = Object.fromEntries(Object.entries(body.key).map(([name, one]) => [name, cell(one)]));
+  return { ...recipe, body: { ...body, key } };
 }
 
 /** The starters that are named, directly or through others, and are not among the pattern's own. */

@@ -13,6 +13,14 @@ const colour = z
   .regex(/^#[0-9a-fA-F]{6}$/, 'write the colour as #rrggbb')
   .describe('Its colour on screen and paper: #rrggbb.');
 
+/** Inches by a kind of unit, or by one unit. */
+const oversizeSchema = z
+  .record(z.string(), z.number().min(0).max(2))
+  .optional()
+  .describe(
+    'Inches added to the pieces of units that are trimmed to size, by the kind of unit or by one unit; 0 for none.',
+  );
+
 export const houseSchema = z.strictObject({
   seam: inches.max(1).default(0.25).describe('Seam allowance, inches.'),
   step: z.number().positive().max(1).default(0.125).describe('The ruler’s step, inches: 0.125, 0.0625 or 0.25.'),
@@ -20,6 +28,7 @@ export const houseSchema = z.strictObject({
   squaring: z.number().min(0).max(36).default(2).describe('Extra length for squaring up the cut end, inches.'),
   yardStep: z.number().positive().max(1).default(0.125).describe('Yardage is rounded up to this part of a yard.'),
   methods: z.record(z.string(), z.string()).default({}).describe('The way this house makes each kind of unit.'),
+  oversize: oversizeSchema,
 });
 
 export const fabricSchema = z.strictObject({
@@ -41,6 +50,7 @@ export const blockSchema = z.strictObject({
     .default({})
     .describe('The recipe’s parameters, where they differ from its own.'),
   methods: z.record(z.string(), z.string()).default({}).describe('The way one kind of unit, or one unit, is made.'),
+  oversize: oversizeSchema,
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
 });
 
@@ -94,6 +104,10 @@ export const patternSchema = z.strictObject({
     .describe(
       'Recipes written here in full, or the name of a recipe file beside this one. Starter recipes need neither.',
     ),
+  revisions: z
+    .record(identifierSchema, z.number().int().min(1))
+    .optional()
+    .describe('The revision of the library’s recipe that each recipe here was taken from.'),
   blocks: z.array(blockSchema).min(1).max(26).describe('The blocks, each with its recipe and fabrics.'),
   fabrics: z.array(fabricSchema).min(1).max(60).describe('The fabrics, in the order the charts list them.'),
   setting: settingSchema.describe('How the blocks are laid out.'),

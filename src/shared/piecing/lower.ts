@@ -3,10 +3,13 @@ import { checkDrawing } from '../drawing/check.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import type { Recipe } from '../recipe/schema.ts';
 import { distinct } from './distinct.ts';
+import { seamFindings } from './find/findings.ts';
+import { lowerDrawing } from './lowerDrawing.ts';
 import { lowerGrid } from './lowerGrid.ts';
 import { type Lowering, numbersFor, type RecipeBook } from './lowering.ts';
 import { lowerRounds } from './lowerRounds.ts';
 import type { Piecing, Unit } from './piecing.ts';
+import { snap, snapShape } from './shape.ts';
 import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
 import { leavesOf, mapTree } from './tree.ts';
 
@@ -33,17 +36,19 @@ export function lower(
     findings.push({ level: 'stops', what, where: { path: joined(path, where) } });
   const numbers = numbersFor(recipe, parameters, complaint);
   const roles = Object.fromEntries(recipe.roles.map(({ id }) => [id, id]));
+  const notes: Finding[] = [];
   const sub =
     findings.length > 0
       ? null
-      : lowerBody({ book, recipe, numbers, roles, within: [recipe.id], path, findings, lowerBody });
+      : lowerBody({ book, recipe, numbers, roles, within: [recipe.id], path, findings, notes, lowerBody });
   if (sub === null || findings.length > 0) return { ok: false, findings };
-  return settle(sub, joined(path, 'body'));
+  return settle(sub, joined(path, 'body'), notes);
 }
 
 /** The one place that knows which kinds of body there are. */
 function lowerBody(on: Lowering): Sub | null {
   const { body } = on.recipe;
+  if (body.kind === 'drawing') return lowerDrawing(on, body);
   return body.kind === 'grid' ? lowerGrid(on, body) : lowerRounds(on, body);
 }
 
@@ -51,61 +56,59 @@ function joined(path: string, where: string): string {
   return path === '' ? where : `${path}.${where}`;
 }
 
-function settle(sub: Sub, path: string): Maybe<Piecing> {
+function settle(sub: Sub, path: string, notes: readonly Finding[]): Maybe<Piecing> {
   if (sub.polygons.length > MOST_PATCHES)
     return tooMuch(`The block has ${sub.polygons.length} patches; the most is ${MOST_PATCHES}.`, path);
-  const factor = wholeFactor(sub);
-  if (factor === null) return tooMuch(`The block’s grid would need more than ${MOST_UNITS} units across.`, path);
-  const whole = placeSub(sub, factor, 0, 0);
+  const whole = placeSub(sub, wholeFactor(sub), 0, 0);
   const polygons = whole.polygons.map(({ corners, role }) => ({
     role,
-    corners: corners.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })),
+    corners: corners.map((corner) => ({ ...corner, x: snap(corner.x), y: snap(corner.y) })),
   }));
-  const drawing = buildDrawing(Math.round(whole.width), Math.round(whole.height), polygons);
+  const drawing = buildDrawing(snap(whole.width), snap(whole.height), polygons);
   const wrong = checkDrawing(drawing, path);
-  return wrong.length > 0 ? { ok: false, findings: wrong } : accept(pieced(whole, drawing));
+  if (wrong.length > 0) return { ok: false, findings: wrong };
+  return accept({ ...pieced(whole, drawing), findings: [...notes, ...seamFindings(whole.root, path)] });
 }
 
 function tooMuch(what: string, path: string): Maybe<Piecing> {
   return { ok: false, findings: [{ level: 'stops', what, where: { path }, mend: 'Use fewer, larger units.' }] };
 }
 
-function pieced(sub: Sub, drawing: Piecing['drawing']): Piecing {
+function pieced(sub: Sub, drawing: Piecing['drawing']): Omit<Piecing, 'findings'> {
   const units = new Map<string, Unit>();
   for (const loose of leavesOf(sub.root)) {
-    const { unit } = distinct(rounded(loose));
+    const { unit } = distinct(snapped(loose));
     if (!units.has(unit.key)) units.set(unit.key, unit);
   }
-  const root = mapTree(sub.root, (loose) => distinct(rounded(loose)).leaf, roundedBox);
+  const root = mapTree(sub.root, (loose) => distinct(snapped(loose)).leaf, snappedBox);
   return { drawing, root, units: [...units.values()] };
 }
 
-/** Sizes that scaling left a hair off a whole number of grid units. */
-function rounded(leaf: LooseLeaf): LooseLeaf {
-  const { shape } = leaf;
-  const size = { width: Math.round(shape.width), height: Math.round(shape.height) };
-  const exact =
-    shape.kind === 'corners'
-      ? { ...shape, ...size, corners: shape.corners.map((corner) => ({ ...corner, size: Math.round(corner.size) })) }
-      : { ...shape, ...size };
-  return { ...leaf, shape: exact, box: roundedBox(leaf.box) };
+/** What scaling left a hair off the grid, brought to it. */
+function snapped(leaf: LooseLeaf): LooseLeaf {
+  return { ...leaf, shape: snapShape(leaf.shape), box: snappedBox(leaf.box) };
 }
 
-function roundedBox(box: LooseLeaf['box']): LooseLeaf['box'] {
-  return { x: Math.round(box.x), y: Math.round(box.y), width: Math.round(box.width), height: Math.round(box.height) };
+function snappedBox({ x, y, width, height }: LooseLeaf['box']): LooseLeaf['box'] {
+  return { x: snap(x), y: snap(y), width: snap(width), height: snap(height) };
 }
 
-/** The smallest whole number that, times every coordinate, gives whole grid units; null when there is none in reach. */
-function wholeFactor(sub: Sub): number | null {
+/**
+ * The smallest whole number that, times every coordinate, gives whole grid units. Coordinates that no grid of a size still
+ * sewn makes whole, such as the corners of an eight-point star, are left out: they stay between the grid's lines.
+ */
+function wholeFactor(sub: Sub): number {
   const lengths = new Set(sub.polygons.flatMap(({ corners }) => corners.flatMap(({ x, y }) => [x, y])));
+  const most = MOST_UNITS / Math.max(sub.width, sub.height);
   let factor = 1;
-  for (const length of [...lengths, sub.width, sub.height]) {
-    const scaled = length * factor;
-    const more = Array.from({ length: MOST_UNITS }, (_, i) => i + 1).find((n) => isWhole(scaled * n));
-    if (more === undefined) return null;
-    factor *= more;
+  for (const length of [sub.width, sub.height, ...lengths]) {
+    for (let more = 1; factor * more <= most; more += 1) {
+      if (!isWhole(length * factor * more)) continue;
+      factor *= more;
+      break;
+    }
   }
-  return factor * Math.max(sub.width, sub.height) > MOST_UNITS ? null : factor;
+  return factor;
 }
 
 function isWhole(value: number): boolean {

@@ -3,8 +3,8 @@ import { UNTURNED } from '../drawing/turn.ts';
 import type { Cell, UnitCell } from '../recipe/schema.ts';
 import { amountOf, complain, type Lowering, numbersFor, roleOf } from './lowering.ts';
 import type { FlippedCorner, Unit } from './piecing.ts';
-import type { LooseLeaf, Shape, Sub } from './sub.ts';
-import { placeSub } from './sub.ts';
+import type { Shape } from './shape.ts';
+import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
 import { unitPolygons } from './unitShape.ts';
 
 /** What a cell of `width` × `height` grid units holds, not yet turned; null with complaints when it cannot be. */

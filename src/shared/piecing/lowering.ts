@@ -15,7 +15,10 @@ export interface Lowering {
   /** Ids of the recipes being lowered, outermost first: a recipe must not hold itself. */
   readonly within: readonly string[];
   readonly path: string;
+  /** What stops the lowering. */
   readonly findings: Finding[];
+  /** What is worth knowing and stops nothing. */
+  readonly notes: Finding[];
   /** Lowers the body of whatever recipe is in hand: recipes nest, so cells call back to where they came from. */
   readonly lowerBody: (on: Lowering) => Sub | null;
 }

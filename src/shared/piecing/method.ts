@@ -1,8 +1,10 @@
 import type { Inches } from '../measure/inches.ts';
 import type { Traced, TracedSize } from '../measure/traced.ts';
 import type { Value } from '../recipe/schema.ts';
+import type { FoundationPaper } from './foundation/paper.ts';
 import type { Unit } from './piecing.ts';
 import type { Scene } from './scene.ts';
+import type { Template } from './templates/template.ts';
 
 export type MethodId = string;
 
@@ -20,6 +22,11 @@ export interface Scale {
    * count or yield depends on it.
    */
   readonly roleValue?: (role: string) => Value | undefined;
+  /**
+   * Inches added to the pieces of units that are trimmed to size, so that there is more to trim. Left out or 0: no more than
+   * the ruler asks. Methods that trim nothing pass it over.
+   */
+  readonly oversize?: Inches;
 }
 
 /**
@@ -50,6 +57,12 @@ export interface MethodPlan {
   readonly trimmed: boolean;
   /** Making it, stage by stage. Empty for a plain cut. */
   readonly stages: readonly Stage[];
+  /** Things trimmed in one batch; left out, every unit once when it is trimmed at all. */
+  readonly trims?: number;
+  /** Shapes to cut round, printed at true size. The cuts name them by their `shape`. */
+  readonly templates?: readonly Template[];
+  /** Papers to sew on, printed at true size. */
+  readonly foundations?: readonly FoundationPaper[];
 }
 
 /**
@@ -79,6 +92,11 @@ export interface Cut {
    * The name says what the set is, in roles and inches; equal names within one block are the same set and may be shared.
    */
   readonly stripSet?: string;
+  /**
+   * Set when the piece is cut round a template: the template's shape. The size is then that of the rectangle it is cut from.
+   * Pieces of one size and different shapes are different pieces.
+   */
+  readonly shape?: string;
 }
 
 /**

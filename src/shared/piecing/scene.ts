@@ -12,6 +12,8 @@ export interface Scene {
   readonly cloth: readonly Cloth[];
   readonly lines: readonly SceneLine[];
   readonly arrows: readonly SceneArrow[];
+  /** The order in which pieces are sewn on, where the stage sews several; each number stands on its piece. */
+  readonly numbers?: readonly SceneNumber[];
   /** Said to those who cannot see the figure. */
   readonly alt: string;
 }
@@ -33,4 +35,9 @@ export interface SceneArrow {
   readonly kind: 'press';
   readonly from: Point;
   readonly to: Point;
+}
+
+export interface SceneNumber {
+  readonly at: Point;
+  readonly text: string;
 }

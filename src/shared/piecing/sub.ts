@@ -1,13 +1,9 @@
-import type { Polygon } from '../drawing/drawing.ts';
+import type { Polygon, PolygonCorner } from '../drawing/drawing.ts';
 import { afterTurn, type Box, type Point, type Turn, turnBox, turnPoint, turnSize } from '../drawing/turn.ts';
 import type { Side } from '../recipe/schema.ts';
-import type { Part, Unit } from './piecing.ts';
-import { isLeaf, mapTree } from './tree.ts';
-
-type Keyless<U> = U extends Unit ? Omit<U, 'key'> : never;
-
-/** A unit that has no name yet: its size is only known in whole grid units once the whole block is put together. */
-export type Shape = Keyless<Unit>;
+import type { Log, Part } from './piecing.ts';
+import { type Shape, scaleShape } from './shape.ts';
+import { isLeaf, mapFour, mapTree } from './tree.ts';
 
 export interface LooseLeaf {
   readonly kind: 'unit';
@@ -49,9 +45,12 @@ export function turnSub(sub: Sub, turn: Turn): Sub {
 /** A turned row runs along the other axis at a quarter turn, and is counted again from the left or from the top. */
 function settleRows(part: Part<LooseLeaf>, turn: Turn): Part<LooseLeaf> {
   if (isLeaf(part)) return part;
-  if (part.kind === 'rounds') {
-    const logs = part.logs.map((log) => ({ side: turnSide(log.side, turn), part: settleRows(log.part, turn) }));
-    return { ...part, core: settleRows(part.core, turn), logs };
+  if (part.kind !== 'row') {
+    const log = (one: Log<LooseLeaf>) => ({ side: turnSide(one.side, turn), part: settleRows(one.part, turn) });
+    const core = settleRows(part.core, turn);
+    return part.kind === 'ring'
+      ? { ...part, core, logs: mapFour(part.logs, log) }
+      : { ...part, core, logs: part.logs.map(log) };
   }
   const other = part.along === 'across' ? 'down' : 'across';
   const along = turn.quarters % 2 === 0 ? part.along : other;
@@ -71,18 +70,14 @@ export function placeSub(sub: Sub, factor: number, x: number, y: number): Sub {
     width: sub.width * factor,
     height: sub.height * factor,
     polygons: mapCorners(sub.polygons, (p) => ({ x: p.x * factor + x, y: p.y * factor + y })),
-    root: mapTree(sub.root, (leaf) => ({ ...leaf, shape: grown(leaf.shape, factor), box: box(leaf.box) }), box),
+    root: mapTree(sub.root, (leaf) => ({ ...leaf, shape: scaleShape(leaf.shape, factor), box: box(leaf.box) }), box),
   };
 }
 
-function grown(shape: Shape, factor: number): Shape {
-  const size = { width: shape.width * factor, height: shape.height * factor };
-  if (shape.kind !== 'corners') return { ...shape, ...size };
-  return { ...shape, ...size, corners: shape.corners.map((corner) => ({ ...corner, size: corner.size * factor })) };
-}
-
 function mapCorners(polygons: readonly Polygon[], move: (point: Point) => Point): readonly Polygon[] {
-  return polygons.map(({ corners, role }) => ({ role, corners: corners.map(move) }));
+  const corner = ({ centre, ...point }: PolygonCorner): PolygonCorner =>
+    centre === undefined ? move(point) : { ...move(point), centre: move(centre) };
+  return polygons.map(({ corners, role }) => ({ role, corners: corners.map(corner) }));
 }
 
 /** The tree with its patch numbers moved on, for putting several things into one block. */

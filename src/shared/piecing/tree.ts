@@ -7,11 +7,11 @@ export interface AnyLeaf {
   readonly box: Box;
 }
 
-type Inner = 'row' | 'rounds';
+const INNER = ['row', 'rounds', 'ring'] as const satisfies readonly Part<never>['kind'][];
 
 /** Whether a part is a leaf of its tree. */
 export function isLeaf<Leaf extends AnyLeaf>(part: Part<Leaf>): part is Leaf {
-  return part.kind !== ('row' satisfies Inner) && part.kind !== ('rounds' satisfies Inner);
+  return !INNER.some((kind) => kind === part.kind);
 }
 
 /** The tree with another leaf for each leaf and another box for each box. */
@@ -24,8 +24,15 @@ export function mapTree<A extends AnyLeaf, B extends AnyLeaf>(
   if (part.kind === 'row') {
     return { ...part, parts: part.parts.map((inner) => mapTree(inner, leaf, box)), box: box(part.box) };
   }
-  const logs: Log<B>[] = part.logs.map((log) => ({ side: log.side, part: mapTree(log.part, leaf, box) }));
-  return { ...part, core: mapTree(part.core, leaf, box), logs, box: box(part.box) };
+  const log = (one: Log<A>): Log<B> => ({ side: one.side, part: mapTree(one.part, leaf, box) });
+  const core = mapTree(part.core, leaf, box);
+  if (part.kind === 'ring') return { ...part, core, logs: mapFour(part.logs, log), box: box(part.box) };
+  return { ...part, core, logs: part.logs.map(log), box: box(part.box) };
+}
+
+/** The four arms of a ring, each made into another. */
+export function mapFour<A, B>([a, b, c, d]: readonly [A, A, A, A], made: (one: A) => B): readonly [B, B, B, B] {
+  return [made(a), made(b), made(c), made(d)];
 }
 
 /** Every leaf, in sewing order. */

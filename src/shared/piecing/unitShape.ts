@@ -1,18 +1,18 @@
 import type { Polygon } from '../drawing/drawing.ts';
+import { drawingPolygons } from '../drawing/polygons.ts';
 import type { Point } from '../drawing/turn.ts';
 import { same } from '../measure/inches.ts';
-import type { Corner } from '../recipe/schema.ts';
 import type { FlippedCorner, Unit } from './piecing.ts';
-
-/** Clockwise from the top left: the order in which corner triangles are listed. */
-const CORNERS: readonly Corner[] = ['top-left', 'top-right', 'bottom-right', 'bottom-left'];
+import { CORNERS } from './turnShape.ts';
 
 /**
  * The patches of a finished unit lying as the trade draws it, in grid units from its top left corner; every outline runs
  * clockwise on screen. An HST: top left triangle, bottom right triangle. Flying geese: the goose pointing up, sky left,
  * sky right. Flipped corners: what is left of the rectangle, then its corner triangles clockwise from the top left. A
  * four-patch: its squares clockwise from the top left. Plain squares and logs: one rectangle. Corner triangles that
- * would overlap one another are not cut to each other: refusing them is the recipe's check.
+ * would overlap one another are not cut to each other: refusing them is the recipe's check. A square in a square: the
+ * middle, then the corners. Nine-patches and checkerboards: row by row. The rest in the order of their roles; a unit of its
+ * own drawing in the drawing's order. An edge that is an arc has its centre at the corner it leads to.
  */
 export function unitPolygons(unit: Unit): readonly Polygon[] {
   switch (unit.kind) {
@@ -27,6 +27,24 @@ export function unitPolygons(unit: Unit): readonly Polygon[] {
       return fourPatch(unit.width / 2, unit.height / 2, unit.roles);
     case 'corners':
       return flipped(unit.width, unit.height, unit.role, unit.corners);
+    case 'qst':
+      return quarterSquare(unit.width, unit.height, unit.roles);
+    case 'three-patch':
+      return threePatch(unit.width, unit.height, unit.roles);
+    case 'square-in-square':
+      return flipped(unit.width, unit.height, unit.role, onPoint(unit.roles, unit.width / 2));
+    case 'half-rectangle':
+      return halfRectangle(unit);
+    case 'nine-patch':
+      return board(unit, 3, 3, (column, row) => unit.roles[(column === 1 ? 1 : 0) + (row === 1 ? 1 : 0)] as string);
+    case 'checkerboard':
+      return board(unit, unit.columns, unit.rows, (column, row) => unit.roles[(column + row) % 2] as string);
+    case 'rails':
+      return board(unit, 1, unit.roles.length, (_, row) => unit.roles[row] as string);
+    case 'quarter-circle':
+      return quarterCircle(unit);
+    case 'pieced':
+      return drawingPolygons(unit.drawing);
   }
 }
 
@@ -39,6 +57,8 @@ function rectangle(x: number, y: number, width: number, height: number): readonl
   ];
 }
 
+type Of<K extends Unit['kind']> = Extract<Unit, { kind: K }>;
+
 function points(...pairs: readonly (readonly [number, number])[]): readonly Point[] {
   return pairs.map(([x, y]) => ({ x, y }));
 }
@@ -50,6 +70,66 @@ function halfSquare(w: number, h: number, [first, second]: Two): readonly Polygo
     { role: first, corners: points([0, 0], [w, 0], [0, h]) },
     { role: second, corners: points([w, 0], [w, h], [0, h]) },
   ];
+}
+
+function halfRectangle({ width: w, height: h, diagonal, roles }: Of<'half-rectangle'>): readonly Polygon[] {
+  if (diagonal === 'rising') return halfSquare(w, h, roles);
+  return [
+    { role: roles[0], corners: points([0, 0], [w, 0], [w, h]) },
+    { role: roles[1], corners: points([0, 0], [w, h], [0, h]) },
+  ];
+}
+
+function quarterSquare(w: number, h: number, [top, right, bottom, left]: Of<'qst'>['roles']): readonly Polygon[] {
+  const middle = [w / 2, h / 2] as const;
+  return [
+    { role: top, corners: points([0, 0], [w, 0], middle) },
+    { role: right, corners: points([w, 0], [w, h], middle) },
+    { role: bottom, corners: points([w, h], [0, h], middle) },
+    { role: left, corners: points([0, h], [0, 0], middle) },
+  ];
+}
+
+function threePatch(w: number, h: number, [half, top, left]: Of<'three-patch'>['roles']): readonly Polygon[] {
+  const middle = [w / 2, h / 2] as const;
+  return [
+    { role: half, corners: points([w, 0], [w, h], [0, h]) },
+    { role: top, corners: points([0, 0], [w, 0], middle) },
+    { role: left, corners: points([0, h], [0, 0], middle) },
+  ];
+}
+
+function onPoint(roles: Of<'square-in-square'>['roles'], size: number): readonly FlippedCorner[] {
+  return CORNERS.map((at, i) => ({ at, size, role: roles[i] as string }));
+}
+
+function quarterCircle({ width: w, height: h, radius, roles }: Of<'quarter-circle'>): readonly Polygon[] {
+  const centre = { x: 0, y: 0 };
+  const rest = [
+    { x: radius, y: 0, centre },
+    ...(radius < w ? points([w, 0]) : []),
+    ...points([w, h]),
+    ...(radius < h ? points([0, h]) : []),
+    ...points([0, radius]),
+  ];
+  return [
+    { role: roles[0], corners: [...points([0, 0], [radius, 0]), { x: 0, y: radius, centre }] },
+    { role: roles[1], corners: rest },
+  ];
+}
+
+/** Equal rectangles in columns and rows, row by row. */
+function board(
+  { width, height }: Unit,
+  columns: number,
+  rows: number,
+  role: (column: number, row: number) => string,
+): readonly Polygon[] {
+  const [w, h] = [width / columns, height / rows];
+  return Array.from({ length: columns * rows }, (_, i) => {
+    const [column, row] = [i % columns, Math.floor(i / columns)];
+    return { role: role(column, row), corners: rectangle(column * w, row * h, w, h) };
+  });
 }
 
 function geese(w: number, h: number, [goose, sky]: Two): readonly Polygon[] {

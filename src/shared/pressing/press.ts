@@ -1,6 +1,7 @@
 import { type Box, type Point, type Turn, UNTURNED } from '../drawing/turn.ts';
 import { longer, same } from '../measure/inches.ts';
-import type { Part, Rounds, Row } from '../piecing/piecing.ts';
+import type { Part, Ring, Rounds, Row } from '../piecing/piecing.ts';
+import { aboutRing, type RingArm } from '../piecing/ring.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
 import type { Side } from '../recipe/schema.ts';
 import { awayTo, type Edged, type SeamEnd, turnPress } from './ends.ts';
@@ -67,7 +68,8 @@ function pressPart<Leaf extends AnyLeaf>(part: Part<Leaf>, here: Here, pressing:
   if (isLeaf<Leaf>(part)) return pressing.edgesOf(part);
   const own = pressing.lieOf?.(part) ?? null;
   const from = own === null ? here : { path: here.path, index: 0, lie: own };
-  return part.kind === 'row' ? pressRow(part, from, pressing) : pressRounds(part, from, pressing);
+  if (part.kind === 'row') return pressRow(part, from, pressing);
+  return part.kind === 'ring' ? pressRing(part, from, pressing) : pressRounds(part, from, pressing);
 }
 
 function below(path: string, child: number): string {
@@ -128,6 +130,26 @@ function pressRounds<Leaf extends AnyLeaf>(rounds: Rounds<Leaf>, { path, lie }: 
   return whole;
 }
 
+/** Every arm is pressed away from the core; its seam runs on beside the end of the arm before it. */
+function pressRing<Leaf extends AnyLeaf>(ring: Ring<Leaf>, { path, lie }: Here, pressing: Pressing<Leaf>): Edged {
+  const { tally } = pressing;
+  tally.parts.push({ path, seams: ring.logs.map((log) => awayTo(log.side)) });
+  const inner = (part: Part<Leaf>, i: number) => pressPart(part, { path: below(path, i), index: 0, lie }, pressing);
+  const core = inner(ring.core, 0);
+  const arms = aboutRing(ring, (part, i) => inner(part, i + 1));
+  for (const { side, made, box, before } of arms) {
+    const sewnTo = beside(core, before.made, before.side, awayTo(before.side));
+    meetAcross(sewnTo, made, { side, way: awayTo(side), corner: seamStart(box, side) }, tally);
+  }
+  const outer = (side: Side) => {
+    const { made, after } = arms.find((arm) => arm.side === side) as RingArm<Edged>;
+    return beside(made, after.made, after.side, awayTo(after.side));
+  };
+  const [top, right, bottom, left] = [outer('top'), outer('right'), outer('bottom'), outer('left')];
+  const ends = { top: top.ends.top, right: right.ends.right, bottom: bottom.ends.bottom, left: left.ends.left };
+  return { width: top.width, height: left.height, ends };
+}
+
 const OPPOSITE: Readonly<Record<Side, Side>> = { top: 'bottom', bottom: 'top', left: 'right', right: 'left' };
 
 /** A seam about to be sewn: on which side of the whole, which way it is pressed, and where it begins. */
@@ -144,10 +166,21 @@ function seamStart(added: Box, side: Side): Point {
   return { x, y };
 }
 
-function join(whole: Edged, added: Edged, { side, way, corner }: Seam, tally: Tally): Edged {
+function join(whole: Edged, added: Edged, seam: Seam, tally: Tally): Edged {
+  meetAcross(whole, added, seam, tally);
+  return beside(whole, added, seam.side, seam.way);
+}
+
+/** Counts what meets where `added` is sewn to one side of `whole`. */
+function meetAcross(whole: Edged, added: Edged, { side, corner }: Seam, tally: Tally): void {
   const upright = side === 'left' || side === 'right';
   const spot = (at: number) => (upright ? { x: corner.x, y: corner.y + at } : { x: corner.x + at, y: corner.y });
   meet(whole.ends[side], added.ends[OPPOSITE[side]], spot, tally);
+}
+
+/** `added` on one side of `whole`, with the ends of the seam between them. */
+function beside(whole: Edged, added: Edged, side: Side, way: Press): Edged {
+  const upright = side === 'left' || side === 'right';
   const first = side === 'left' || side === 'top' ? added : whole;
   const second = first === added ? whole : added;
   const seam: SeamEnd = { at: upright ? first.width : first.height, press: way };

@@ -22,6 +22,8 @@ export interface SizedUnit {
   /** Other methods that make it, for choosing. */
   readonly others: readonly Method[];
   readonly plan: MethodPlan;
+  /** Inches added to its pieces so that there is more to trim, whichever method that trims is chosen. */
+  readonly oversize: Inches;
   /** Units in one block, in the whole quilt; batches made; units left over. */
   readonly perBlock: number;
   readonly needed: number;

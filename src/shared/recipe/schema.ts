@@ -3,13 +3,22 @@ import { z } from 'zod';
 /** The format number written into every saved recipe. A change that old programs cannot read raises it. */
 export const RECIPE_FORMAT = 1;
 
+/** The format number of a file that holds many recipes. */
+export const RECIPES_FORMAT = 1;
+
 const identifier = z
   .string()
   .regex(/^[a-z0-9][a-z0-9-]*$/, 'use small letters, digits and hyphens')
   .max(80)
   .describe('A short name for the file: small letters, digits and hyphens.');
 
-const words = z.string().trim().min(1).max(200);
+/** A name or a title: one line, which no control character breaks. */
+const words = z
+  .string()
+  .trim()
+  .min(1)
+  .max(200)
+  .regex(/^\P{Cc}*$/u, 'keep it on one line');
 
 /** A whole number of grid units, or the name of a parameter that holds one. */
 const amountSchema = z
@@ -125,7 +134,52 @@ export const roundsBodySchema = z.strictObject({
   logs: z.tuple([identifier, identifier, identifier, identifier]).describe('The roles of those four logs.'),
 });
 
-export const bodySchema = z.union([gridBodySchema, roundsBodySchema]);
+/** A place on the grid; a corner of four numbers is reached from the one before it along an arc about the last two. */
+const coordinate = z.number().min(-400).max(800);
+const placeSchema = z.tuple([coordinate, coordinate]).describe('Grid units across and down.');
+const drawnCornerSchema = z.union([placeSchema, z.tuple([coordinate, coordinate, coordinate, coordinate])]);
+
+export const drawnPatchSchema = z.strictObject({
+  role: identifier,
+  corners: z.array(drawnCornerSchema).min(2).max(400).describe('The corners in order, either way round.'),
+});
+
+export const drawnSplitSchema = z.strictObject({
+  inside: placeSchema.describe('A place inside the patch that is cut.'),
+  from: placeSchema,
+  to: placeSchema,
+  through: z.array(placeSchema).max(40).optional().describe('Corners of the cut on its way.'),
+  centre: placeSchema.optional().describe('The cut is an arc about this place.'),
+  role: identifier.describe('The role of what lies to the right of the cut, looking from its start to its end.'),
+});
+
+export const drawingBodySchema = z.strictObject({
+  kind: z.literal('drawing'),
+  width: z.number().int().min(1).max(400).describe('Grid units across.'),
+  height: z.number().int().min(1).max(400).describe('Grid units down.'),
+  patches: z.array(drawnPatchSchema).min(1).max(1500).optional().describe('The patches as polygons.'),
+  role: identifier.optional().describe('With splits: the role of the whole before it is cut.'),
+  splits: z.array(drawnSplitSchema).max(1500).optional().describe('The cuts, in order.'),
+  pins: z
+    .array(
+      z.strictObject({
+        first: z
+          .tuple([placeSchema, placeSchema])
+          .optional()
+          .describe('This seam is the last one of its part: both sides are made first.'),
+        unit: z
+          .tuple([placeSchema, placeSchema])
+          .optional()
+          .describe('The part between these two corners is one unit.'),
+        method: z.string().max(80).optional().describe('And is made by this method.'),
+      }),
+    )
+    .max(60)
+    .optional()
+    .describe('What the designer fixes of the sewing.'),
+});
+
+export const bodySchema = z.union([gridBodySchema, roundsBodySchema, drawingBodySchema]);
 
 export const recipeSchema = z.strictObject({
   format: z.literal('piecewright-recipe').describe('Says that this is a recipe.'),
@@ -140,6 +194,13 @@ export const recipeSchema = z.strictObject({
   body: bodySchema.describe('What the block is made of.'),
 });
 
+/** A file of many recipes. Each is checked by itself, against `recipeSchema`. */
+export const recipesFileSchema = z.strictObject({
+  format: z.literal('piecewright-recipes').describe('Says that this file holds recipes.'),
+  version: z.literal(RECIPES_FORMAT).describe('The format number of this file.'),
+  recipes: z.array(z.unknown()).min(1).max(5000).describe('The recipes, each as in a recipe file.'),
+});
+
 export { identifier as identifierSchema, words as wordsSchema };
 export type Recipe = z.infer<typeof recipeSchema>;
 export type RecipeInput = z.input<typeof recipeSchema>;
@@ -149,6 +210,7 @@ export type Parameter = z.infer<typeof parameterSchema>;
 export type Body = z.infer<typeof bodySchema>;
 export type GridBody = z.infer<typeof gridBodySchema>;
 export type RoundsBody = z.infer<typeof roundsBodySchema>;
+export type DrawingBody = z.infer<typeof drawingBodySchema>;
 export type Cell = z.infer<typeof cellSchema>;
 export type UnitCell = Exclude<Cell, { recipe: string }>;
 export type UnitKind = z.infer<typeof unitKindSchema>;

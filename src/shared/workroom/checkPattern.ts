@@ -50,6 +50,7 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...fabrics(pattern),
     ...sizes(pattern),
     ...unevenBorders(pattern),
+    ...singleSizes(pattern),
   ];
 }
 
@@ -123,6 +124,16 @@ function fabrics(pattern: Pattern): readonly Finding[] {
     known.has(fabric)
       ? []
       : [stops(`No fabric for ${name}: the pattern has no fabric “${fabric}”.`, path, 'Choose a fabric for it.')],
+  );
+}
+
+/** Single blocks for a size that is not there; a place that no size reaches is only waiting for one that does. */
+function singleSizes({ setting, sizes: all }: Pattern): readonly Finding[] {
+  const known = new Set(all.map(({ id }) => id));
+  return setting.single.flatMap(({ size }, i) =>
+    size === undefined || known.has(size)
+      ? []
+      : [stops(`A single block is for the size “${size}”, which the pattern has not.`, `setting.single[${i}].size`)],
   );
 }
 

@@ -1,6 +1,9 @@
+import { doubleArea } from '../drawing/drawing.ts';
 import type { Inches } from '../measure/inches.ts';
-import { count, given, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import { count, given, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import { clothOf as clothOfPatch, whole, workOf } from '../piecing/allowance/work.ts';
 import type { Cut, Method, MethodPlan, Scale } from '../piecing/method.ts';
+import { exactly } from '../piecing/methods/sums.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 
 /** What one way of making a unit asks for all of that unit in one size. */
@@ -16,12 +19,18 @@ export interface MethodPrice {
   readonly spare: number;
   /** Length of cloth the pieces would fill with nothing left over: what two ways of making one unit differ by. */
   readonly cloth: Traced;
+  /** Minutes of trimming to size: the trims counted, each at the house's estimate. */
+  readonly trimming: Traced;
+  /** Square inches that are cut and end in no patch and no seam allowance; what is spare counts as well. */
+  readonly waste: Traced;
 }
 
 /** One of the cut sizes, with how many the whole quilt takes. */
 export interface PricedCut {
   readonly cut: Cut;
   readonly count: Traced;
+  /** The cut size before any rounding to the ruler, inches. */
+  readonly exact: { readonly width: Inches; readonly height: Inches };
 }
 
 /** Units of this kind in the whole quilt, as "4 in a block × 12 blocks". */
@@ -35,16 +44,36 @@ export function unitsNeeded(sized: SizedUnit, blocks: number): Traced {
  * @param usableWidth of the cloth, inches
  */
 export function methodPrices(sized: SizedUnit, scale: Scale, usableWidth: Inches): readonly MethodPrice[] {
-  const price = (method: Method, plan: MethodPlan) => priceOf(sized, method, plan, usableWidth);
+  const own = { ...scale, oversize: sized.oversize };
+  const least = leastCloth(sized, scale);
+  const price = (method: Method, plan: MethodPlan) => priceOf(sized, method, plan, usableWidth, least);
   return [
     price(sized.method, sized.plan),
-    ...sized.others.map((method) => price(method, method.plan(sized.unit, scale))),
+    ...sized.others.map((method) => price(method, method.plan(sized.unit, own))),
   ];
 }
 
-function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, usableWidth: Inches): MethodPrice {
+/** Square inches the units needed take when every patch has its seam allowance and nothing beyond: no way needs less. */
+function leastCloth({ unit, needed }: SizedUnit, { grid, seam }: Scale): number {
+  const work = workOf(unit, grid, { seam, points: 'blunted' });
+  const one = [...whole(work)].reduce(
+    (sum, patch) => sum + doubleArea(clothOfPatch(work, patch, new Set([patch]))) / 2,
+    0,
+  );
+  return one * needed;
+}
+
+/** What trimming one thing to size takes, minutes: the house's own estimate. */
+export const TRIM_MINUTES = 0.5;
+
+function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, usableWidth: Inches, least: number): MethodPrice {
   const batches = rounded(over(count(sized.needed, 'units'), count(plan.yield, 'from a batch')), 1, 'up');
-  const cuts = plan.cuts.map((cut) => ({ cut, count: times(count(cut.count, 'for a batch'), batches) }));
+  const cuts = plan.cuts.map((cut) => ({
+    cut,
+    count: times(count(cut.count, 'for a batch'), batches),
+    exact: { width: exactly(cut.width), height: exactly(cut.height) },
+  }));
+  const trims = (plan.trims ?? (plan.trimmed ? plan.yield : 0)) * batches.value;
   const [first, ...rest] = cuts.map((priced) => priced.count);
   return {
     method,
@@ -54,10 +83,20 @@ function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, usableWidth
     pieces: first === undefined ? count(0, 'pieces') : plus(first, ...rest),
     spare: batches.value * plan.yield - sized.needed,
     cloth: clothOf(cuts, usableWidth),
+    trimming: times(count(trims, 'to trim'), count(TRIM_MINUTES, 'minutes each')),
+    waste: rounded(
+      minus(given(areaOf(cuts), 'square inches cut', 'count'), count(least, 'in patches and seams')),
+      1,
+      'near',
+    ),
   };
 }
 
+function areaOf(cuts: readonly PricedCut[]): number {
+  return cuts.reduce((total, { cut, count: many }) => total + cut.width.value * cut.height.value * many.value, 0);
+}
+
 function clothOf(cuts: readonly PricedCut[], usableWidth: Inches): Traced {
-  const area = cuts.reduce((total, { cut, count: many }) => total + cut.width.value * cut.height.value * many.value, 0);
+  const area = areaOf(cuts);
   return rounded(over(given(area, 'square inches of pieces'), count(usableWidth, 'usable width')), 0.125, 'near');
 }

@@ -8,13 +8,18 @@ import type { Unit } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import { oversizeOf } from './oversize.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
 /** A block at the scale of one size: its units, how each is made, how many. */
-export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): SizedBlock {
+export function sizeBlock(
+  block: WorkedBlock,
+  pattern: Pattern,
+  quilt: Pick<Quilt, 'block' | 'counts'> & Partial<Pick<Quilt, 'measures'>>,
+): SizedBlock {
   const { drawing, root, units } = block.piecing;
   const { house } = pattern;
-  const measure = quilt.measures[block.id] ?? quilt.block;
+  const measure = quilt.measures?.[block.id] ?? quilt.block;
   const grid: Inches = measure.width / drawing.width;
   const times = quilt.counts[block.id] ?? 0;
   const scale: Scale = { grid, seam: house.seam, step: house.step, roleValue: valuesOf(block, pattern) };
@@ -25,7 +30,10 @@ export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Quilt): S
     id: block.id,
     grid,
     count: times,
-    units: units.map((unit) => sizeUnit(unit, scale, methodOf(unit, choice, pattern), inOne.get(unit.key) ?? 0, times)),
+    units: units.map((unit) => {
+      const own = { ...scale, oversize: oversizeOf(unit, choice, house) };
+      return sizeUnit(unit, own, methodOf(unit, choice, pattern), inOne.get(unit.key) ?? 0, times);
+    }),
     unfinished: {
       width: unfinished(measure.width, house.seam),
       height: unfinished(measure.height, house.seam),
@@ -43,12 +51,19 @@ function unfinished(finished: Inches, seam: Inches): Traced {
   return plus(given(finished, 'finished'), named(times(count(2, ''), given(seam, 'seam')), 'for two seams'));
 }
 
-function sizeUnit(unit: Unit, scale: Scale, method: Method, perBlock: number, blocks: number): SizedUnit {
+function sizeUnit(
+  unit: Unit,
+  scale: Scale & { readonly oversize: Inches },
+  method: Method,
+  perBlock: number,
+  blocks: number,
+): SizedUnit {
   const plan = method.plan(unit, scale);
   const needed = perBlock * blocks;
   const batches = Math.ceil(needed / plan.yield);
   const others = methodsFor(unit).filter(({ id }) => id !== method.id);
-  return { unit, method, others, plan, perBlock, needed, batches, spare: batches * plan.yield - needed };
+  const { oversize } = scale;
+  return { unit, method, others, plan, oversize, perBlock, needed, batches, spare: batches * plan.yield - needed };
 }
 
 /**
@@ -93,14 +108,17 @@ export function methodFindings(block: WorkedBlock, pattern: Pattern): readonly F
     }),
   );
   const names = new Set<string>(units.flatMap((unit) => [unit.key, unit.kind]));
-  const stray = Object.keys(choice?.methods ?? {}).filter((key) => !names.has(key));
-  const at = `blocks[${choice === undefined ? 0 : pattern.blocks.indexOf(choice)}].methods`;
-  const strays = stray.map(
-    (key): Finding => ({
-      level: 'note',
-      what: `Block ${block.id} has no unit “${key}” to choose a method for.`,
-      where: { path: `${at}.${key}`, on: block.id },
-    }),
-  );
+  const at = `blocks[${choice === undefined ? 0 : pattern.blocks.indexOf(choice)}]`;
+  const strays = (['methods', 'oversize'] as const).flatMap((of) => {
+    const stray = Object.keys(choice?.[of] ?? {}).filter((key) => !names.has(key));
+    const what = of === 'methods' ? 'choose a method for' : 'cut larger';
+    return stray.map(
+      (key): Finding => ({
+        level: 'note',
+        what: `Block ${block.id} has no unit “${key}” to ${what}.`,
+        where: { path: `${at}.${of}.${key}`, on: block.id },
+      }),
+    );
+  });
   return [...wrong, ...strays];
 }

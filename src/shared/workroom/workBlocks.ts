@@ -68,5 +68,13 @@ function fabricsFor(
     });
     return [role.id, pattern.fabrics[0]?.id ?? ''] as const;
   });
+  const roles = new Set(recipe.roles.map(({ id }) => id));
+  for (const role of Object.keys(choice.fabrics).filter((id) => !roles.has(id))) {
+    findings.push({
+      level: 'note',
+      what: `Block ${choice.id} has no role “${role}” to give a fabric to.`,
+      where: { path: `${path}.fabrics.${role}`, on: choice.id },
+    });
+  }
   return { fabricOf: Object.fromEntries(pairs), findings };
 }

@@ -2,6 +2,7 @@ import { colouringFigure } from '../diagrams/colouringFigure.ts';
 import { paragraphs } from './beforeYouBuy.ts';
 import type { Block, Section } from './book.ts';
 import type { Desk } from './desk.ts';
+import { onOneLine } from './words.ts';
 
 /** The quilt in outline, to colour in. */
 export function colouring(desk: Desk): Section {
@@ -35,7 +36,7 @@ export function rights(desk: Desk): Section {
         ? []
         : [
             body(
-              `If you find something that is not right, please write to ${words.contact.trim()} and name the edition.`,
+              `If you find something that is not right, please write to ${onOneLine(words.contact)} and name the edition.`,
             ),
           ]),
       ...paragraphs(words.copyright).map(quiet),

@@ -1,9 +1,10 @@
+import { usesTogether } from '../cloth/fabricNeeds.ts';
 import { count, type TracedSize } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
 import { skills } from './skills.ts';
-import { field, sizeWords } from './words.ts';
+import { field, onOneLine, sizeWords } from './words.ts';
 
 /** All a buyer asks before she buys: how large it is, what it takes, what she will do. */
 export function beforeYouBuy(desk: Desk): Section {
@@ -26,8 +27,9 @@ export function beforeYouBuy(desk: Desk): Section {
 /** The paragraphs of the designer's own words. */
 export function paragraphs(text: string): readonly string[] {
   return text
+    .replace(/[\u2028\u2029]/g, '\n')
     .split(/\n\s*\n/)
-    .map((paragraph) => paragraph.trim().replace(/\s*\n\s*/g, ' '))
+    .map(onOneLine)
     .filter((paragraph) => paragraph !== '');
 }
 
@@ -97,6 +99,6 @@ function need(size: WorkedSize, fabric: string): WorkedSize['cloth']['needs'][nu
 }
 
 function usesOf(sizes: readonly WorkedSize[], fabric: string): Words {
-  const uses = [...new Set(sizes.flatMap((size) => need(size, fabric)?.uses ?? []))];
+  const uses = usesTogether(sizes.map((size) => need(size, fabric)));
   return uses.length === 0 ? [] : [`, ${uses.join(', ')}`];
 }

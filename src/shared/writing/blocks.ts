@@ -39,7 +39,7 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
   const made = perSize(desk, 'Make', counts);
   if (steps.length === 0) {
     const only: Step = {
-      words: [['The block is this one piece.'], ...closing],
+      words: [[`The block is this one ${isCutOnly(block) ? 'piece' : 'unit'}.`], ...closing],
       figures: finished,
       perSize: made,
     };
@@ -52,6 +52,11 @@ function blockBlocks(desk: Desk, block: WorkedBlock): readonly Block[] {
     return { words: [...words, ...closing], figures: [{ figure: step.figure }, ...finished], perSize: made };
   });
   return [{ kind: 'heading', text: `Block ${block.id}, ${block.name}` }, desk.number(told)];
+}
+
+/** A block that is one plain square, cut and not sewn. */
+function isCutOnly({ piecing: { units } }: WorkedBlock): boolean {
+  return units.every(({ kind }) => kind === 'plain');
 }
 
 function measures(desk: Desk, block: WorkedBlock, sizes: readonly WorkedSize[]): Words {
@@ -91,6 +96,7 @@ function plainLetters(desk: Desk, block: WorkedBlock): Readonly<Record<string, s
 
 function stepWords(desk: Desk, block: WorkedBlock, step: BlockStep, last: boolean): Words {
   if (step.kind === 'logs') return logWords(desk, block, step);
+  if (step.kind === 'ring') return ringWords(step, last);
   const made = nameOf(step);
   if (step.kind === 'rows') {
     const what = made === null ? 'Lay the units out' : `For each ${made}, lay its units out`;
@@ -122,6 +128,28 @@ function ending(step: BlockStep, last: boolean): Words {
 /** The name of the recipe that is being made, when it is one that stands in the block. */
 function nameOf({ part, path }: BlockStep): string | null {
   return path === '' || part.kind === 'unit' || part.name === undefined ? null : part.name.toLowerCase();
+}
+
+/** A ring of parts about a middle: a partial seam, in three steps (common practice). */
+function ringWords(step: BlockStep, last: boolean): Words {
+  switch (step.stage) {
+    case 'start':
+      return [
+        'Lay the first part along the middle, right sides together, even at the end from which the stitches run in the ' +
+          'figure. Sew from that end and stop about halfway along the middle: this is a partial seam. Its other half stays open.',
+      ];
+    case 'round':
+      return [
+        'Open the part out and press what is sewn away from the middle. Sew on the others in the order of their numbers, each ' +
+          'along its whole edge, and press away from the middle.',
+      ];
+    default:
+      return [
+        'Now finish the first seam: fold the last part out of the way and sew on from where the stitches stop to the end of ' +
+          'the first part. Press away from the middle. ',
+        ...ending(step, last),
+      ];
+  }
 }
 
 /** Whether what is joined are rows made in the step before. */

@@ -39,6 +39,7 @@ export type SectionId =
   | 'quilt'
   | 'borders'
   | 'finishing'
+  | 'templates'
   | 'colouring'
   | 'rights';
 
@@ -58,7 +59,17 @@ export type Block =
   | { readonly kind: 'figures'; readonly figures: readonly CaptionedFigure[]; readonly sameScale: boolean }
   | { readonly kind: 'caution'; readonly title: string; readonly items: readonly Words[] }
   | { readonly kind: 'whole-page-figure'; readonly figure: Figure; readonly caption: Words }
-  | { readonly kind: 'test-square'; readonly side: Traced };
+  | { readonly kind: 'test-square'; readonly side: Traced }
+  /**
+   * Figures to be cut out or sewn on, each at its true size, with a square of known length to measure on every page of them. One
+   * larger than the page is split over several sheets with marks to join them by.
+   */
+  | {
+      readonly kind: 'true-size';
+      readonly words: Words;
+      readonly side: Traced;
+      readonly figures: readonly CaptionedFigure[];
+    };
 
 export interface CoverSize {
   readonly name: string;

@@ -1,5 +1,6 @@
 import type { Block, Words } from './book.ts';
 import type { Desk } from './desk.ts';
+import { onOneLine } from './words.ts';
 
 /** A quilt this small may end in a cot: a usual crib quilt is at most about this large (common practice), inches. */
 const COT = { width: 45, height: 60 };
@@ -37,7 +38,7 @@ const SELLER: Words = [
 export function cautions(desk: Desk): Block[] {
   const { words } = desk.pattern;
   const usual = words.withoutUsualCautions ? [] : [...USUAL, ...(forABaby(desk) ? [INFANT] : []), SELLER];
-  const own = words.cautions.filter((caution) => caution.trim() !== '').map((caution): Words => [caution.trim()]);
+  const own = words.cautions.filter((caution) => caution.trim() !== '').map((caution): Words => [onOneLine(caution)]);
   const items = [...usual, ...own];
   return items.length === 0 ? [] : [{ kind: 'caution', title: 'Take care', items }];
 }

@@ -1,4 +1,6 @@
+import { toRuler } from '../measure/inches.ts';
 import { count, type Traced } from '../measure/traced.ts';
+import { NO_SEAMS, seamCensus, seamSkills, together } from '../piecing/census.ts';
 import { unitPolygons } from '../piecing/unitShape.ts';
 import type { Words } from './book.ts';
 import type { Desk } from './desk.ts';
@@ -12,10 +14,11 @@ export function skills(desk: Desk): readonly Words[] {
       for (const { plan, method } of units) if (plan.stages.length > 0) methods.add(method.name);
     }
   }
+  const seams = desk.blocks.map(({ piecing }) => seamCensus(piecing.root, piecing.units)).reduce(together, NO_SEAMS);
   const points = desk.sizes.map((size) => count(size.points, ''));
   return [
     ...[...methods].map((name) => [name]),
-    ['Straight seams from edge to edge throughout'],
+    ...seamSkills(seams).map((words) => [words]),
     ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points, allNames(desk))]] : []),
     ['Smallest piece, finished: ', ...smallest(desk)],
   ];
@@ -41,9 +44,12 @@ function smallest(desk: Desk): Words {
   return [field(lengthOf(Math.min(...sides)))];
 }
 
+/** Told on a ruler’s sixteenths, and no larger than it is: a curve’s or a diamond’s own width is on no ruler. */
 function lengthOf(value: number): Traced {
-  return { value, unit: 'inch', name: 'finished', how: { kind: 'given' } };
+  return { value: toRuler(value, SIXTEENTH, 'down'), unit: 'inch', name: 'finished', how: { kind: 'given' } };
 }
+
+const SIXTEENTH = 1 / 16;
 
 /** The shorter side of the smallest patch's box, in grid units. */
 function narrowestSide(unit: Parameters<typeof unitPolygons>[0]): number {

@@ -106,6 +106,11 @@ export function listed(items: readonly string[]): string {
   return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} and ${last}`;
 }
 
+/** Words as they were typed, set as one line of running text: breaks and tabs are spaces. */
+export function onOneLine(text: string): string {
+  return text.trim().replace(/\s*[\n\r\t\u2028\u2029]\s*/g, ' ');
+}
+
 /** The words as plain text, for tests, search and whoever cannot show fields. */
 export function plainText(words: Words, text: (traced: Traced) => string): string {
   return words

@@ -11,6 +11,7 @@ import { cutting } from './cutting.ts';
 import { type Desk, layDesk } from './desk.ts';
 import { finishing } from './finishing.ts';
 import { quiltTop } from './quiltTop.ts';
+import { templates } from './templates.ts';
 import { units } from './units.ts';
 
 /** The sections of a pattern, in the order they are read. */
@@ -25,6 +26,7 @@ const SECTIONS: readonly ((desk: Desk) => Section)[] = [
   bordersSection,
   finishing,
   rights,
+  templates,
   colouring,
 ];
 

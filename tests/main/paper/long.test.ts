@@ -108,4 +108,13 @@ describe('what is too long', () => {
     }
     await pdf.close();
   });
+
+  it('more cautions than a page holds run on, whole', async () => {
+    const items = Array.from({ length: 20 }, (_, i): Words => [`Point ${i + 1}. ${'Mind the tide. '.repeat(60)}`]);
+    const pdf = await opened([{ kind: 'caution', title: 'Take care', items }], 'Cautions');
+    expect(pdf.pages.length).toBeGreaterThan(2);
+    const text = pdf.pages.map(({ runs }) => runs.map((run) => run.text).join('')).join('');
+    for (let i = 1; i <= 20; i += 1) expect(text).toContain(`Point ${i}.`);
+    await pdf.close();
+  });
 });

@@ -8,7 +8,12 @@ const starters = { recipes: [], demo: [{ name: 'demo.pattern.json', text: JSON.s
 
 function serviceWithDemo() {
   const served = serviceOn();
-  served.store.starters.putIn(starters, { recipe: fail, pattern: () => ({ ok: true, value: demo }), kind: fail });
+  served.store.starters.putIn(starters, {
+    recipe: fail,
+    recipes: fail,
+    pattern: () => ({ ok: true, value: demo }),
+    kind: fail,
+  });
   return served;
 }
 
@@ -102,6 +107,7 @@ describe('the recipes', () => {
         tags: ['half-square triangles', 'harbour'],
         starter: false,
         usedIn: ['Slack Water'],
+        revision: 1,
         recipe: sampleRecipe(),
       },
     ]);

@@ -8,6 +8,7 @@ import type { Piece } from './piece.ts';
 import { steps } from './steps.ts';
 import { testSquare } from './testSquare.ts';
 import { heading, list, paragraph, sectionTitle } from './text.ts';
+import { trueSize } from './trueSize.ts';
 
 /** The pieces of a section: its title, then its blocks. A cover needs no title above it. */
 export function sectionPieces(desk: Desk, section: Section): Piece[] {
@@ -19,7 +20,7 @@ export function sectionPieces(desk: Desk, section: Section): Piece[] {
   together.forEach((block, index) => {
     // A run of steps begins under its heading; what is above that is on a page of its own if there is no room for both.
     if (block.kind === 'heading' && together[index - 1]?.kind === 'steps') run = all.length;
-    const pieces = blockPieces(desk, block, heightOf(all.slice(run)));
+    const pieces = blockPieces(desk, block, heightOf(all.slice(run)), index === 0);
     all.push(...(introduces(together, index) ? pieces.map((piece) => ({ ...piece, keepWithNext: true })) : pieces));
   });
   return all;
@@ -58,8 +59,11 @@ function heightOf(pieces: readonly Piece[]): number {
   return pieces.reduce((sum, { height, after = 0 }) => sum + height + after, 0);
 }
 
-/** @param above what stands above on the page at the least, points */
-function blockPieces(desk: Desk, block: Together, above: number): Piece[] {
+/**
+ * @param above what stands above on the page at the least, points
+ * @param first whether nothing but the title stands above in its section
+ */
+function blockPieces(desk: Desk, block: Together, above: number, first: boolean): Piece[] {
   switch (block.kind) {
     case 'cover':
       return [cover(desk, block)];
@@ -76,10 +80,12 @@ function blockPieces(desk: Desk, block: Together, above: number): Piece[] {
     case 'figures':
       return figureRows(desk, block.figures, block.sameScale, 'large' in block);
     case 'caution':
-      return [caution(desk, block.title, block.items)];
+      return caution(desk, block.title, block.items);
     case 'whole-page-figure':
       return [wholePageFigure(desk, block.figure, block.caption)];
     case 'test-square':
       return [testSquare(desk, block.side)];
+    case 'true-size':
+      return trueSize(desk, block, first ? above : null);
   }
 }

@@ -1,6 +1,7 @@
 import type { Words } from '../../../shared/writing/book.ts';
 import { type Desk, setRuns, setWords } from '../desk.ts';
 import type { Item } from '../engine/items.ts';
+import { LABELS } from '../labels.ts';
 import { columnStart, columns } from '../sheet.ts';
 import { baselineOf, TYPE } from '../type.ts';
 import { bottomOf, type Content, movedContent, type Piece } from './piece.ts';
@@ -9,8 +10,25 @@ const PAD = 12;
 const TITLE_GAP = 4;
 const ITEM_GAP = 5;
 
-/** A caution: hairlines above and below, a warning triangle in the margin, its points in two columns. */
-export function caution(desk: Desk, title: string, items: readonly Words[]): Piece {
+/** A caution, in as many boxes as pages make it need; each but the first says that it goes on. */
+export function caution(desk: Desk, title: string, items: readonly Words[]): Piece[] {
+  const boxes: Piece[] = [];
+  for (let rest = items; rest.length > 0; ) {
+    const called = boxes.length === 0 ? title : `${title}, ${LABELS.continued}`;
+    let many = rest.length;
+    let box = cautionBox(desk, called, rest);
+    while (many > 1 && box.height > desk.sheet.frameHeight) {
+      many -= 1;
+      box = cautionBox(desk, called, rest.slice(0, many));
+    }
+    boxes.push(box);
+    rest = rest.slice(many);
+  }
+  return boxes;
+}
+
+/** Hairlines above and below, a warning triangle in the margin, the points in two columns. */
+function cautionBox(desk: Desk, title: string, items: readonly Words[]): Piece {
   const style = { ...TYPE.chartTitle, size: 10, leading: 14, colour: 'alarm' } as const;
   const box = setRuns(desk, [{ text: title, style }], desk.sheet.frameWidth);
   const head = movedContent({ tag: 'H3', items: box.items }, 0, PAD);

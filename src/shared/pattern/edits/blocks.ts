@@ -2,8 +2,9 @@ import { afterTurn, type Turn } from '../../drawing/turn.ts';
 import type { GridBody, Recipe, Value } from '../../recipe/schema.ts';
 import { readRow, readToken, type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
+import { withRevisions } from '../revisions.ts';
 import type { BlockChoice, Border, Pattern, Setting } from '../schema.ts';
-import { changed, named, whole, withFields, withName } from './list.ts';
+import { changed, named, whole, withFields, withName, withOversize } from './list.ts';
 import type { Cell } from './setting.ts';
 
 function withBlock(pattern: Pattern, id: string, change: (block: BlockChoice) => BlockChoice): Pattern {
@@ -22,10 +23,15 @@ export const renameBlock: Edit<{ readonly block: string; readonly name: string }
     withBlock(pattern, block, (one) => withFields(one, { name: named(name, one.name) })),
 };
 
-export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonly Recipe[] }> = {
+export const addBlock: Edit<{
+  readonly recipe: Recipe;
+  readonly others?: readonly Recipe[];
+  /** The library's revision of each, where it is known. */
+  readonly revisions?: Readonly<Record<string, number>>;
+}> = {
   id: 'add-block',
   name: ({ recipe }) => `Add the block ${recipe.name}`,
-  apply: (pattern, { recipe, others = [] }) => {
+  apply: (pattern, { recipe, others = [], revisions = {} }) => {
     const taken = pattern.blocks.map(({ id }) => id);
     const letter = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.includes(one));
     if (letter === undefined) return pattern;
@@ -40,12 +46,13 @@ export const addBlock: Edit<{ readonly recipe: Recipe; readonly others?: readonl
       methods: {},
       fabrics,
     };
-    return { ...pattern, recipes: [...pattern.recipes, ...carried], blocks: [...pattern.blocks, block] };
+    const added = { ...pattern, recipes: [...pattern.recipes, ...carried], blocks: [...pattern.blocks, block] };
+    return withRevisions(added, carried, revisions);
   },
 };
 
 /** The fabric of the role's own name, else the first of its value, else the first. */
-function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {
+export function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {
   const { fabrics } = pattern;
   const fabric =
     fabrics.find(({ id }) => id === role.id) ?? fabrics.find(({ value }) => value === role.value) ?? fabrics[0];
@@ -121,6 +128,15 @@ export const setMethod: Edit<{ readonly block: string; readonly of: string; read
     `${method === null ? 'Make a unit the house’s way' : 'Make a unit another way'} in block ${block}`,
   apply: (pattern, { block, of, method }) =>
     withBlock(pattern, block, (one) => withFields(one, { methods: withName(one.methods, of, method) })),
+};
+
+/** Inches added to what is trimmed, for a kind of unit or one unit of a block; null leaves it to the house. */
+export const setOversize: Edit<{ readonly block: string; readonly of: string; readonly inches: number | null }> = {
+  id: 'set-oversize',
+  name: ({ block, inches }) =>
+    `${inches === null ? 'Leave how much is trimmed to the house' : 'Change how much is trimmed'} in block ${block}`,
+  apply: (pattern, { block, of, inches }) =>
+    withBlock(pattern, block, (one) => withFields(one, { oversize: withOversize(one.oversize, of, inches) })),
 };
 
 export const setRoleFabric: Edit<{ readonly block: string; readonly role: string; readonly fabric: string }> = {

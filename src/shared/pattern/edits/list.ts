@@ -31,6 +31,17 @@ export function withName<T>(record: Readonly<Record<string, T>>, name: string, v
   return value === null ? rest : { ...record, [name]: value };
 }
 
+/** The amounts added to what is trimmed with one of them set or, for null, taken out; as the schema takes them. */
+export function withOversize(
+  record: Readonly<Record<string, number>> | undefined,
+  name: string,
+  inches: number | null,
+): Record<string, number> | undefined {
+  const amount = inches === null ? null : lengthWithin(inches, 0, 2);
+  if (record === undefined && amount === null) return undefined;
+  return withName(record ?? {}, name, amount);
+}
+
 /** The list with one entry moved to another place. */
 export function movedTo<T>(list: readonly T[], from: number, to: number): T[] {
   const place = Math.max(0, Math.min(list.length - 1, to));

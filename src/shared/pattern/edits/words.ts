@@ -1,6 +1,6 @@
 import type { Edit } from '../edit.ts';
 import type { House, Pattern } from '../schema.ts';
-import { lengthWithin, named, whole, withFields, withName } from './list.ts';
+import { lengthWithin, named, whole, withFields, withName, withOversize } from './list.ts';
 
 export const renamePattern: Edit<{ readonly title: string }> = {
   id: 'rename-pattern',
@@ -119,5 +119,15 @@ export const setHouseMethod: Edit<{ readonly kind: string; readonly method: stri
   apply: (pattern, { kind, method }) => {
     const methods = withName(pattern.house.methods, kind, method);
     return withFields(pattern, { house: withFields(pattern.house, { methods }) });
+  },
+};
+
+/** Inches the house adds to what is trimmed of one kind of unit; null for none. */
+export const setHouseOversize: Edit<{ readonly kind: string; readonly inches: number | null }> = {
+  id: 'set-house-oversize',
+  name: () => 'Change how much the house trims',
+  apply: (pattern, { kind, inches }) => {
+    const oversize = withOversize(pattern.house.oversize, kind, inches);
+    return withFields(pattern, { house: withFields(pattern.house, { oversize }) });
   },
 };

@@ -1,8 +1,8 @@
-import { same } from '../../measure/inches.ts';
-import { minus, named, rounded, type Traced, type TracedSize } from '../../measure/traced.ts';
+import type { TracedSize } from '../../measure/traced.ts';
 import type { Scale } from '../method.ts';
 import type { Unit } from '../piecing.ts';
-import { multiple, twoSeams, unfinishedLength } from './sums.ts';
+import { sewnLength } from './boardSize.ts';
+import { unfinishedLength } from './sums.ts';
 
 export type FourPatch = Extract<Unit, { kind: 'four-patch' }>;
 
@@ -15,13 +15,7 @@ export function patchSize({ width, height }: FourPatch, scale: Scale): TracedSiz
 export function fourPatchSize(unit: FourPatch, scale: Scale): TracedSize {
   const patch = patchSize(unit, scale);
   return {
-    width: sewnLength(unit.width, patch.width, scale),
-    height: sewnLength(unit.height, patch.height, scale),
+    width: sewnLength(unit.width, 2, patch.width, scale),
+    height: sewnLength(unit.height, 2, patch.height, scale),
   };
-}
-
-function sewnLength(units: number, patch: Traced, scale: Scale): Traced {
-  const drawn = unfinishedLength(units, scale);
-  const sewn = rounded(minus(multiple(2, named(patch, 'cut')), twoSeams(scale)), scale.step, 'near');
-  return same(drawn.value, sewn.value) ? drawn : sewn;
 }

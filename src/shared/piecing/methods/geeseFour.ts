@@ -1,4 +1,4 @@
-import { named, over, type Traced } from '../../measure/traced.ts';
+import { named, over, plus, rounded, type Traced } from '../../measure/traced.ts';
 import type { Method, Scale } from '../method.ts';
 import { type Geese, isTwiceAsWide } from './geese.ts';
 import { geeseFourStages } from './geeseFourStages.ts';
@@ -50,6 +50,6 @@ function squares(geese: Geese, scale: Scale): { readonly large: Traced; readonly
   const height = roomyLength(geese.height, scale);
   const large = cutUp(scale, larger(width, multiple(2, height)), quarterSquareAdd(scale));
   const usual = cutUp(scale, height, halfSquareAdd(scale));
-  const pastMiddle = cutUp(scale, over(named(large, 'large square'), two), seamOf(scale));
+  const pastMiddle = rounded(plus(over(named(large, 'large square'), two), seamOf(scale)), scale.step, 'up');
   return { large, small: larger(usual, pastMiddle) };
 }

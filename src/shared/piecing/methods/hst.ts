@@ -27,7 +27,7 @@ export interface Pair {
 }
 
 /** The lighter square is marked, because a pencil line shows on it, and the seam is pressed to the darker (common practice). */
-export function pairOf(unit: Hst, scale: Scale): Pair {
+export function pairOf(unit: Pick<Hst, 'roles'>, scale: Scale): Pair {
   const deep = darker(unit.roles, scale);
   const pressTo = deep ?? 'second';
   const [first, second] = unit.roles;
@@ -40,7 +40,7 @@ export function squareForTwo(unit: Hst, scale: Scale): Traced {
   return cutUp(scale, roomyLength(unit.width, scale), halfSquareAdd(scale));
 }
 
-/** The plan of a batch from one square of each role. `forTwo` is the square that makes two units. */
+/** The plan of a batch from one square of each role. */
 export function pairPlan(unit: Hst, scale: Scale, batch: PairBatch): MethodPlan {
   const unfinished = unfinishedSize(unit.width, unit.height, scale);
   const cut = (role: string): Cut => ({
@@ -51,7 +51,7 @@ export function pairPlan(unit: Hst, scale: Scale, batch: PairBatch): MethodPlan 
     patches: batch.yield,
     use: 'square',
   });
-  const opened = batch.forTwo.value - scale.seam * Math.SQRT2;
+  const opened = batch.leg - scale.seam * Math.SQRT2;
   return {
     cuts: unit.roles.map(cut),
     yield: batch.yield,
@@ -63,7 +63,8 @@ export function pairPlan(unit: Hst, scale: Scale, batch: PairBatch): MethodPlan 
 
 export interface PairBatch {
   readonly square: Traced;
-  readonly forTwo: Traced;
+  /** The short sides of the triangles that are sewn together, inches. */
+  readonly leg: number;
   readonly yield: number;
   /** The stages, given the pair and what the unit is trimmed to. */
   readonly stages: (pair: Pair, unfinished: Traced) => readonly Stage[];

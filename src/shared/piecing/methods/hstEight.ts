@@ -21,7 +21,7 @@ export const hstEight: Method = {
     const side = square.value;
     return pairPlan(hst, scale, {
       square,
-      forTwo,
+      leg: forTwo.value,
       yield: 8,
       stages: (pair, unfinished) => [
         markStage(

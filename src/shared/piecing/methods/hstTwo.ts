@@ -1,5 +1,5 @@
-import type { Method, Scale, Stage } from '../method.ts';
-import { isSquareHst, type Pair, pairPlan, squareForTwo } from './hst.ts';
+import type { Method, MethodPlan, Scale, Stage } from '../method.ts';
+import { type Hst, isSquareHst, type Pair, pairPlan, squareForTwo } from './hst.ts';
 import { halves, markedSquare, markStage, pressStage, trimStage } from './hstStages.ts';
 import { ofKind } from './ofKind.ts';
 import { asScene, picture, spread, together } from './picture.ts';
@@ -12,25 +12,27 @@ export const hstTwo: Method = {
   name: 'Half-square triangles, two at a time',
   source: 'Finished and s(2 + √2) for a seam s, up to the ruler: ⅞″ for ¼″; computed, and common practice',
   makes: isSquareHst,
-  plan(unit, scale) {
-    const hst = ofKind(unit, 'hst');
-    const square = squareForTwo(hst, scale);
-    return pairPlan(hst, scale, {
-      square,
-      forTwo: square,
-      yield: 2,
-      stages: (pair, unfinished) => [
-        markStage(pair, square.value, `On the wrong side of ${markedSquare(pair)} draw a line from corner to corner.`, [
-          rising('marked', square.value, square.value),
-        ]),
-        sewStage(pair, square.value, scale),
-        cutStage(pair, square.value, scale),
-        pressStage(pair, square.value, scale.seam),
-        trimStage(pair, square.value, scale.seam, unfinished),
-      ],
-    });
-  },
+  plan: (unit, scale) => twoAtATime(ofKind(unit, 'hst'), scale),
 };
+
+/** How two are made from one pair of squares. */
+export function twoAtATime(hst: Hst, scale: Scale): MethodPlan {
+  const square = squareForTwo(hst, scale);
+  return pairPlan(hst, scale, {
+    square,
+    leg: square.value,
+    yield: 2,
+    stages: (pair, unfinished) => [
+      markStage(pair, square.value, `On the wrong side of ${markedSquare(pair)} draw a line from corner to corner.`, [
+        rising('marked', square.value, square.value),
+      ]),
+      sewStage(pair, square.value, scale),
+      cutStage(pair, square.value, scale),
+      pressStage(pair, square.value, scale.seam),
+      trimStage(pair, square.value, scale.seam, unfinished),
+    ],
+  });
+}
 
 function sewStage(pair: Pair, side: number, scale: Scale): Stage {
   const inset = scale.seam * Math.SQRT2;

@@ -1,16 +1,17 @@
 import type { Point } from '../../drawing/turn.ts';
-import type { Cloth, Scene, SceneArrow, SceneLine } from '../scene.ts';
+import type { Cloth, Scene, SceneArrow, SceneLine, SceneNumber } from '../scene.ts';
 
 /** A scene being put together, anywhere on the table: inches, y downwards. */
 export interface Picture {
   readonly cloth: readonly Cloth[];
   readonly lines: readonly SceneLine[];
   readonly arrows: readonly SceneArrow[];
+  readonly numbers: readonly SceneNumber[];
 }
 
 /** A picture of what is given and nothing else. */
 export function picture(parts: Partial<Picture>): Picture {
-  return { cloth: [], lines: [], arrows: [], ...parts };
+  return { cloth: [], lines: [], arrows: [], numbers: [], ...parts };
 }
 
 /** Everything in one picture; what comes later lies on what came before. */
@@ -19,17 +20,19 @@ export function together(...pictures: readonly Picture[]): Picture {
     cloth: pictures.flatMap((one) => one.cloth),
     lines: pictures.flatMap((one) => one.lines),
     arrows: pictures.flatMap((one) => one.arrows),
+    numbers: pictures.flatMap((one) => one.numbers),
   };
 }
 
 /** The picture moved over the table. */
-export function moved({ cloth, lines, arrows }: Picture, by: Point): Picture {
+export function moved({ cloth, lines, arrows, numbers }: Picture, by: Point): Picture {
   const move = (point: Point): Point => ({ x: point.x + by.x, y: point.y + by.y });
   const ends = <T extends SceneLine | SceneArrow>(one: T): T => ({ ...one, from: move(one.from), to: move(one.to) });
   return {
     cloth: cloth.map((piece) => ({ ...piece, corners: piece.corners.map(move) })),
     lines: lines.map(ends),
     arrows: arrows.map(ends),
+    numbers: numbers.map((number) => ({ ...number, at: move(number.at) })),
   };
 }
 
@@ -90,5 +93,7 @@ export function spread(centre: Point, pieces: readonly Picture[]): Picture {
 /** The finished scene: the picture moved so that it starts at 0, 0. */
 export function asScene(one: Picture, alt: string): Scene {
   const { left, top, right, bottom } = boundsOf(one);
-  return { width: right - left, height: bottom - top, alt, ...moved(one, { x: -left, y: -top }) };
+  const { numbers, ...rest } = moved(one, { x: -left, y: -top });
+  const scene = { width: right - left, height: bottom - top, alt, ...rest };
+  return numbers.length === 0 ? scene : { ...scene, numbers };
 }

@@ -78,9 +78,19 @@ export function quarterSquareAdd(scale: Scale): Traced {
   return named(sum, 'for two seams and two diagonals');
 }
 
-/** A length to cut for something that is trimmed later: up to the ruler. */
+/** A length to cut for something that is trimmed later: with whatever is added to trim, up to the ruler. */
 export function cutUp(scale: Scale, first: Traced, ...rest: readonly Traced[]): Traced {
-  return rounded(plus(first, ...rest), scale.step, 'up');
+  return rounded(plus(first, ...rest, ...toTrim(scale)), scale.step, 'up');
+}
+
+/** What is added so that there is more to trim; nothing when nothing is asked for. */
+export function toTrim({ oversize = 0 }: Scale): readonly Traced[] {
+  return oversize > 0 ? [given(oversize, 'to trim')] : [];
+}
+
+/** Finished and a seam on each side, as long as the ruler made it, before anything is rounded again. */
+export function roomyUnfinished(units: number, scale: Scale): Traced {
+  return named(plus(roomyLength(units, scale), twoSeams(scale)), 'unfinished');
 }
 
 /**

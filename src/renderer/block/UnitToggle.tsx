@@ -1,0 +1,53 @@
+import { useMemo } from 'react';
+import { ToggleButton } from 'react-aria-components';
+import { inksFor } from '../../shared/diagrams/hatches.ts';
+import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
+import { sizeText } from '../../shared/measure/fraction.ts';
+import { same } from '../../shared/measure/inches.ts';
+import { type TracedSize, tracedText } from '../../shared/measure/traced.ts';
+import { unitName } from '../../shared/piecing/unitNames.ts';
+import { finishedSize } from '../../shared/workroom/finishedSize.ts';
+import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
+import { Figure } from '../parts/figure/Figure.tsx';
+import { usePattern, useSelection } from '../state/hooks.tsx';
+import styles from './block.module.css';
+
+interface UnitToggleProps {
+  readonly number: number;
+  readonly made: SizedUnit;
+  readonly block: WorkedBlock;
+  readonly grid: number;
+}
+
+/** A unit with its picture, name and finished size; pressed, it is what the panel is about. */
+export function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
+  const { fabrics } = usePattern();
+  const [selection, select] = useSelection();
+  const { unit } = made;
+  const figure = useMemo(() => unitFigure(unit, grid, block.fabricOf), [unit, grid, block]);
+  const inks = useMemo(() => inksFor(fabrics), [fabrics]);
+  const chosen = selection.kind === 'unit' && selection.block === block.id && selection.unit === unit.key;
+  return (
+    <ToggleButton
+      className={styles.unitPick ?? ''}
+      isSelected={chosen}
+      onChange={(on) =>
+        select(on ? { kind: 'unit', block: block.id, unit: unit.key } : { kind: 'block', block: block.id })
+      }
+    >
+      <span className={styles.unitPicture}>
+        <Figure figure={figure} inks={inks} />
+      </span>
+      <span className={styles.unitWords}>
+        <span className={styles.unitName}>
+          <span className={styles.unitNumber}>{number}</span> {unitName(unit)}
+        </span>
+        <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid))}</span>
+      </span>
+    </ToggleButton>
+  );
+}
+
+function finishedText({ width, height }: TracedSize): string {
+  return same(width.value, height.value) ? `${tracedText(width)} square` : sizeText(width.value, height.value);
+}

@@ -1,0 +1,62 @@
+import { distance } from '../../../shared/drawing/near.ts';
+import type { Stretch } from '../../../shared/drawing/run.ts';
+import { inchesText } from '../../../shared/measure/fraction.ts';
+import { addPin, removePin } from '../../../shared/pattern/edits/index.ts';
+import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
+import { BackTo } from '../../parts/BackTo.tsx';
+import { Button } from '../../parts/Button.tsx';
+import { useAct } from '../../state/hooks.tsx';
+import styles from './panel.module.css';
+import { isSameStretch } from './picking.ts';
+import { spotWords } from './placeWords.ts';
+import type { DrawnBlock } from './useDrawn.ts';
+import { useTold } from './useTold.tsx';
+
+interface SeamPanelProps {
+  readonly drawn: DrawnBlock;
+  readonly seam: Stretch;
+  /** Finished inches of one grid unit. */
+  readonly grid: number;
+  readonly onBack: () => void;
+}
+
+/** A straight line of seams: where it runs, and whether it is to be sewn last. */
+export function SeamPanel({ drawn, seam, grid, onBack }: SeamPanelProps) {
+  const { recipe, block, body } = drawn;
+  const act = useAct();
+  const { trouble, attempt } = useTold();
+  const [a, b] = seam;
+  const pinned = (body.pins ?? []).findIndex(({ first }) => {
+    if (first === undefined) return false;
+    const [[x1, y1], [x2, y2]] = first;
+    return isSameStretch(seam, [
+      { x: x1, y: y1 },
+      { x: x2, y: y2 },
+    ]);
+  });
+  return (
+    <SidePanel title="Seam" kind={`Block ${block}`}>
+      <BackTo onPress={onBack}>Block {block}</BackTo>
+      <p>
+        From {spotWords(a)} to {spotWords(b)}: {inchesText(distance(a, b) * grid)} finished.
+      </p>
+      <PanelPart title="Sewing">
+        <p className="quiet small">
+          {pinned < 0
+            ? 'The studio chooses the order. It can be told to make both sides of this seam first, and to sew it last.'
+            : 'Both sides are made first; this seam comes last of its part.'}
+        </p>
+        {pinned < 0 ? (
+          <Button className={styles.start ?? ''} onPress={() => attempt(addPin, { recipe: recipe.id, first: seam })}>
+            This seam last
+          </Button>
+        ) : (
+          <Button className={styles.start ?? ''} onPress={() => act(removePin, { recipe: recipe.id, pin: pinned })}>
+            Leave it to the studio
+          </Button>
+        )}
+        {trouble}
+      </PanelPart>
+    </SidePanel>
+  );
+}

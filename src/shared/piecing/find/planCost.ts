@@ -1,0 +1,26 @@
+import { shapeCensus } from '../census.ts';
+import { likenessIn } from '../likeness.ts';
+import type { BlockPart, Unit, UnitLeaf } from '../piecing.ts';
+import { childrenOf, isLeaf } from '../tree.ts';
+import { unitPolygons } from '../unitShape.ts';
+import { partCost, total, unitCost } from './cost.ts';
+
+/**
+ * What a whole plan costs, in seams: the effort of every unit and seam, and one lesson for every distinct unit and every
+ * distinct part. The search adds up the same prices part by part, and so may count a lesson twice that two distant parts
+ * share; this counts it once.
+ */
+export function planCost(root: BlockPart, units: readonly Unit[]): number {
+  const likeness = likenessIn(units);
+  const prices = new Map(units.map((unit) => [unit.key, unitCost(unit, unitPolygons(unit).length, shapeCensus(unit))]));
+  const learnt = new Set<string>();
+  const cost = (part: BlockPart): number => {
+    const own = isLeaf<UnitLeaf>(part) ? prices.get(part.unit) : partCost(part.kind, childrenOf<UnitLeaf>(part).length);
+    if (own === undefined) throw new RangeError('A plan has a unit that is not among its units');
+    const name = isLeaf<UnitLeaf>(part) ? part.unit : `${part.kind} ${likeness(part).key}`;
+    const paid = learnt.has(name) ? { ...own, lessons: 0 } : own;
+    learnt.add(name);
+    return total(paid) + childrenOf<UnitLeaf>(part).reduce((all, inner) => all + cost(inner), 0);
+  };
+  return cost(root);
+}

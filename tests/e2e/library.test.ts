@@ -1,0 +1,170 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { openStore } from '../../src/main/store/store.ts';
+import { readRecipesText } from '../../src/shared/pattern/load.ts';
+import { recipesText } from '../../src/shared/pattern/save.ts';
+import type { Recipe } from '../../src/shared/recipe/schema.ts';
+import { launchBrowser } from '../helpers/browser.ts';
+import { starter } from '../helpers/starters.ts';
+import { describeWithTool } from '../helpers/tools.ts';
+import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
+
+// A browser on a machine with two busy cores takes its time.
+vi.setConfig({ testTimeout: 90_000 });
+
+const blocks = (page: Page): Locator => page.getByRole('listbox', { name: 'Block recipes' });
+const block = (page: Page, name: RegExp): Locator => blocks(page).getByRole('option', { name });
+const panel = (page: Page): Locator => page.getByRole('complementary', { name: 'What is selected' });
+
+async function choose(page: Page, filter: RegExp, choice: string): Promise<void> {
+  await page.getByRole('group', { name: 'Filters' }).getByRole('button', { name: filter }).click();
+  await page.getByRole('option', { name: choice, exact: true }).click();
+}
+
+/** What axe finds wrong, one line each. */
+async function trouble(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
+}
+
+/** A shoo-fly with a four-patch in its middle. */
+function changedShooFly(): Recipe {
+  const shooFly = starter('shoo-fly');
+  if (shooFly.body.kind !== 'grid') throw new Error('a shoo-fly is a grid');
+  const key = { ...shooFly.body.key, M: { unit: 'four-patch' as const, roles: ['fly', 'middle'] as [string, string] } };
+  return { ...shooFly, body: { ...shooFly.body, key } };
+}
+
+describeWithTool('chromium', 'the library', () => {
+  let window: Awaited<ReturnType<typeof buildWindow>>;
+  let browser: Browser;
+  let home: string;
+  let studio: OpenStudio;
+  let one: Visit;
+
+  beforeAll(async () => {
+    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    window.remove();
+  });
+  beforeEach(async () => {
+    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
+    studio = await openStudio(window.folder, home);
+    one = await visit(browser, studio.address);
+    await goTo(one.page, 'Library');
+  });
+  afterEach(async () => {
+    await one.context.close();
+    await studio.close();
+    rmSync(home, { recursive: true, force: true });
+    expect(one.complaints).toEqual([]);
+  });
+
+  it('finds blocks by words, grid, size and skill, by mouse and by keyboard', async () => {
+    const { page } = one;
+    await page.getByRole('searchbox').fill('star');
+    await block(page, /^Sawtooth star/).waitFor();
+    await choose(page, /Grid/, 'Nine-patch');
+    await block(page, /^Ohio star/).waitFor();
+    await expect.poll(() => block(page, /^Sawtooth star/).count()).toBe(0);
+    const skills = page.getByRole('group', { name: 'Filters' }).getByRole('button', { name: /Skills/ });
+    await skills.focus();
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('curves');
+    await page.keyboard.press('Enter');
+    await page.getByText('No block is all of that. Take a filter away.').waitFor();
+    expect(await trouble(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Clear the filters' }).click();
+    await block(page, /^Sawtooth star/).waitFor();
+  });
+
+  it('tells of a block how it is made, and gives it away with all it holds', async () => {
+    const { page } = one;
+    await page.getByRole('searchbox').fill('bear');
+    await block(page, /^Bear’s paw/).click();
+    await panel(page).getByText('Seven-patch, 7 equal parts').waitFor();
+    await panel(page).getByText('7, 14″').waitFor();
+    expect(await trouble(page)).toEqual([]);
+    const download = page.waitForEvent('download');
+    await panel(page).getByRole('button', { name: 'Save as a file' }).click();
+    const file = await (await download).path();
+    const read = readRecipesText(readFileSync(file, 'utf8'));
+    expect(read.ok && read.value.map(({ id }) => id).sort()).toEqual(['bears-paw', 'claws', 'paw']);
+  });
+
+  it('takes a file of many recipes, and refuses one that is wrong anywhere by recipe and place', async () => {
+    const { page } = one;
+    const mine = { ...starter('pinwheel'), id: 'mine', name: 'My own pinwheel' };
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Bring in a file' }).click();
+    const text = (recipes: readonly Recipe[]) => Buffer.from(recipesText(recipes));
+    await (await chooser).setFiles([
+      { name: 'good.recipes.json', mimeType: 'application/json', buffer: text([mine, starter('pinwheel')]) },
+      {
+        name: 'bad.recipes.json',
+        mimeType: 'application/json',
+        buffer: text([
+          { ...mine, id: 'also' },
+          { ...mine, id: 'bad', name: 'Bad', finished: 0 },
+        ]),
+      },
+    ]);
+    await page.getByText('good.recipes.json is in the library: 1 new recipe, 1 was here already.').waitFor();
+    await page.getByText(/bad\.recipes\.json: “Bad”: recipes\[1\]\.finished must be more than 0/).waitFor();
+    await page.getByRole('searchbox').fill('my own');
+    await expect.poll(() => blocks(page).getByRole('option').count()).toBe(1);
+  });
+
+  it('says what a newer revision would change in the pattern before it is taken, and undo takes it back', async () => {
+    const { page } = one;
+    await page.getByRole('searchbox').fill('shoo');
+    await block(page, /^Shoo-fly/).click();
+    await panel(page).getByRole('button', { name: 'Make a pattern from it' }).click();
+    await page.getByRole('button', { name: 'Make it' }).click();
+    await page.getByRole('heading', { name: 'Shoo-fly Quilt' }).first().waitFor();
+    // Another window of the house saves a new revision meanwhile.
+    const store = openStore({ folder: home, now: () => new Date() });
+    store.recipes.save(changedShooFly(), false);
+    store.close();
+    await goTo(page, 'Library');
+    await panel(page)
+      .getByRole('button', { name: /Revision 2 is newer/ })
+      .click();
+    const dialog = page.getByRole('dialog', { name: 'A newer revision of Shoo-fly' });
+    await dialog.getByText('Four-patch in block A: 1, was none.').waitFor();
+    // Cot is 6 × 8 blocks: their 48 middles are 2″ finished, so squares of 2½″.
+    await dialog.getByText('Middle, 2½″ × 2½″: cut none, was 48.').waitFor();
+    expect(await trouble(page)).toEqual([]);
+    await dialog.getByRole('button', { name: 'Take revision 2' }).click();
+    await page.getByRole('button', { name: 'Undo: Take revision 2 of Shoo-fly' }).click();
+    await panel(page)
+      .getByRole('button', { name: /Revision 2 is newer/ })
+      .waitFor();
+  });
+
+  it('shows every revision of a recipe, and makes an old one the newest again', async () => {
+    const { page } = one;
+    const store = openStore({ folder: home, now: () => new Date() });
+    store.recipes.save(changedShooFly(), false);
+    store.close();
+    await page.getByRole('searchbox').fill('shoo');
+    await block(page, /^Shoo-fly/).click();
+    await panel(page)
+      .getByRole('button', { name: /^Revision 1/ })
+      .click();
+    await page
+      .getByRole('dialog', { name: 'Shoo-fly, revision 1' })
+      .getByRole('button', { name: /newest again/ })
+      .click();
+    await page.getByText('“Shoo-fly” is in the library, revision 3.').waitFor();
+    await panel(page)
+      .getByRole('button', { name: /^Revision 3.*now$/ })
+      .waitFor();
+  });
+});
