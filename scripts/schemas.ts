@@ -3,6 +3,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
+import { mattressTableSchema } from '../src/shared/pattern/mattresses.ts';
 import { PATTERN_FORMAT, patternSchema } from '../src/shared/pattern/schema.ts';
 import { RECIPE_FORMAT, RECIPES_FORMAT, recipeSchema, recipesFileSchema } from '../src/shared/recipe/schema.ts';
 
@@ -18,6 +19,7 @@ export function schemaFiles(): ReadonlyMap<string, string> {
   return new Map([
     ['pattern.schema.json', written('pattern', PATTERN_FORMAT, 'A quilt pattern in all its sizes.', patternSchema)],
     ['recipe.schema.json', written('recipe', RECIPE_FORMAT, 'How one block is made.', recipeSchema)],
+    ['mattresses.schema.json', written('mattresses', 1, 'A table of mattresses.', mattressTableSchema)],
     ['recipes.schema.json', written('recipes', RECIPES_FORMAT, 'Many recipes in one file.', recipesSchema)],
   ]);
 }

@@ -239,6 +239,16 @@ const cases: readonly AnyCase[] = [
   of(edits.setBorderFabric, fc.record({ border, fabric })),
   of(edits.moveBorder, fc.record({ border, to: fc.integer({ min: -3, max: 9 }) })),
   of(edits.addSize, fc.record({ name: anyText, across: anyNumber, down: anyNumber, block: anyNumber })),
+  of(
+    edits.addFoundSize,
+    fc.record({
+      name: anyText,
+      across: anyNumber,
+      down: anyNumber,
+      block: anyNumber,
+      borders: fc.dictionary(border, anyNumber, { maxKeys: 2 }),
+    }),
+  ),
   of(edits.renameSize, fc.record({ size, name: anyText })),
   of(edits.setSizeBlocks, fc.record({ size, across: anyNumber, down: anyNumber })),
   of(edits.setSizeBlock, fc.record({ size, block: anyNumber })),
