@@ -203,7 +203,7 @@ describeWithTool('chromium', 'drawing a block', () => {
     await keys(page, 'Home');
     await page.getByText('sewn together').waitFor();
     await keys(page, 'End');
-    await page.getByText('in single patches').waitFor();
+    await page.getByText('in patches').waitFor();
     const sizes = page.getByRole('radiogroup', { name: 'Finished block, inches' });
     await sizes.locator('label', { hasText: '12″, on the ruler' }).click();
     await page.getByText('In Cot: 12″ finished').waitFor();
