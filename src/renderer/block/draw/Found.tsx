@@ -48,17 +48,20 @@ function FindingLines({ findings, looked, onLook }: Pick<FoundProps, 'findings' 
     <div className={styles.findings}>
       {findings.slice(0, MOST).map((finding) => {
         const key = `${finding.where.path} ${finding.what}`;
-        if (finding.where.box === undefined) return <FindingLine key={key} finding={finding} />;
-        const on = looked?.what === finding.what;
         return (
-          <ToggleButton
-            key={key}
-            className={styles.findingPick ?? ''}
-            isSelected={on}
-            onChange={(now) => onLook(now ? finding : null)}
-          >
+          <div key={key} className={styles.finding}>
             <FindingLine finding={finding} />
-          </ToggleButton>
+            {finding.where.box === undefined ? null : (
+              <ToggleButton
+                className={styles.show ?? ''}
+                aria-label={`Show where: ${finding.what}`}
+                isSelected={looked?.what === finding.what}
+                onChange={(on) => onLook(on ? finding : null)}
+              >
+                Where
+              </ToggleButton>
+            )}
+          </div>
         );
       })}
       {more > 0 ? <p className="quiet">{more} more like these; each has its mark on the drawing.</p> : null}
