@@ -1,8 +1,8 @@
+import { named, over } from '../../measure/traced.ts';
 import { type Work, workOf } from '../allowance/work.ts';
 import type { Method, Scale, Stage } from '../method.ts';
 import {
   squareCuts,
-  squareForHalves,
   squareForQuartersAsHigh,
   squaresScene,
   type Triangles,
@@ -14,7 +14,7 @@ import { openedTo, sewnOn } from './joins.ts';
 import { ofKind } from './ofKind.ts';
 import { asScene } from './picture.ts';
 import { at } from './pieces.ts';
-import { larger, seamOf, unfinishedSize } from './sums.ts';
+import { cutUp, halfSquareAdd, larger, roomyLength, seamOf, two, unfinishedSize } from './sums.ts';
 import { trimStageOf } from './trimmed.ts';
 
 /** Flying geese one by one: a goose from a quarter of a square, its sky from two halves of smaller ones. */
@@ -62,7 +62,8 @@ const [GOOSE, LEFT, RIGHT, GOOSE_AND_LEFT] = [new Set([0]), new Set([1]), new Se
 function linesOf({ roles, width, height }: Geese, scale: Scale): readonly Triangles[] {
   const [goose, sky] = roles;
   const large = squareForQuartersAsHigh(width, height, scale);
-  const small = larger(squareForHalves(height, scale), squareForHalves(width / 2, scale));
+  const half = named(over(roomyLength(width, scale), two), 'half the finished width');
+  const small = cutUp(scale, larger(roomyLength(height, scale), half), halfSquareAdd(scale));
   return triangleLines([
     { role: goose, square: large, inUnit: 1, from: 4, use: 'large square' },
     { role: sky, square: small, inUnit: 2, from: 2, use: 'small square' },
