@@ -36,13 +36,8 @@ export interface WorkOptions {
  * A unit about to be made.
  * @param grid inches of one grid unit
  */
-export function workOf(unit: Unit, grid: Inches, options: WorkOptions): Work {
+export function workOf(unit: Unit, grid: Inches, { seam, rim, points = 'pointed' }: WorkOptions): Work {
   const drawing = unit.kind === 'pieced' ? unit.drawing : buildDrawing(unit.width, unit.height, unitPolygons(unit));
-  return workOn(drawing, grid, options);
-}
-
-/** The same for any drawing; its patches keep their numbers. */
-export function workOn(drawing: Drawing, grid: Inches, { seam, rim, points = 'pointed' }: WorkOptions): Work {
   const owners = new Map<string, number>();
   drawing.patches.forEach(({ outline }, patch) => {
     outline.forEach((a, i) => {
