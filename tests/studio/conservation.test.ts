@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { doubleArea, patchPoints } from '../../src/shared/drawing/drawing.ts';
+import { outlinePoints } from '../../src/shared/drawing/curve.ts';
+import { doubleArea } from '../../src/shared/drawing/drawing.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
 import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
 import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
@@ -41,7 +42,7 @@ function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
     const { drawing } = block.piecing;
     const grid = (quilt.measures[leaf.block] ?? quilt.block).width / drawing.width;
     for (const patch of drawing.patches) {
-      const own = (doubleArea(patchPoints(drawing, patch)) / 2) * grid * grid;
+      const own = (doubleArea(outlinePoints(drawing, patch)) / 2) * grid * grid;
       add(area, block.fabricOf[patch.role] ?? '', own);
     }
   }
@@ -97,6 +98,8 @@ describe.each(everySize)('%s', (_name, out, size) => {
         const cut = sized?.plan.cuts.find(
           (one) =>
             use.words.endsWith(one.use) &&
+            // Strips of one fabric may stand in two sets of a unit, more of them in one than in the other.
+            use.count === sized.batches * one.count &&
             out.blocks.some((block) => block.id === use.block && block.fabricOf[one.role] === line.fabric),
         );
         if (sized === undefined || cut === undefined) throw new Error(`Nothing in the blocks is “${use.words}”`);
