@@ -11,6 +11,7 @@ import { drawnBody, readDrawnBody } from '../../src/shared/recipe/drawn.ts';
 import type { DrawingBody, Recipe } from '../../src/shared/recipe/schema.ts';
 import { checkEdit } from '../helpers/checkEdit.ts';
 import { testPattern } from '../helpers/fixtures.ts';
+import { motifTemplates } from '../helpers/motifs.ts';
 import { demoPattern, starter, starterRecipes } from '../helpers/starters.ts';
 
 const demo = demoPattern();
@@ -156,6 +157,14 @@ const cases: readonly AnyCase[] = [
   of(edits.turnMotif, fc.record({ cells, by })),
   of(edits.placeInMotif, fc.record({ cells, block })),
   of(edits.resizeMotif, fc.record({ columns: anyNumber, rows: anyNumber })),
+  of(
+    edits.takeMotif,
+    fc.record({
+      template: fc.constantFrom(...motifTemplates()),
+      blocks: fc.array(block, { maxLength: 3 }),
+      dark: fc.constantFrom('bottom-left' as const, 'top-left' as const, 'top-right' as const, 'bottom-right' as const),
+    }),
+  ),
   of(
     edits.setReflect,
     fc.record(

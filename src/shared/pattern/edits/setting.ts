@@ -2,6 +2,7 @@ import { afterTurn, type Turn, UNTURNED } from '../../drawing/turn.ts';
 import { type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
 import { blockAt, motifAt, readMotif } from '../motif.ts';
+import { type DarkCorner, type MotifTemplate, motifFor } from '../motifTemplate.ts';
 import type { Pattern, Setting } from '../schema.ts';
 import { whole, withFields, without } from './list.ts';
 
@@ -79,6 +80,25 @@ export const returnToMotif: Edit<{ readonly cells: Cells; readonly size: string 
       (size === null || one.size === size) && cells.some(({ column, row }) => one.column === column && one.row === row);
     const single = pattern.setting.single.filter((one) => !goes(one));
     return single.length === pattern.setting.single.length ? pattern : withSetting(pattern, { single });
+  },
+};
+
+/** Lays the blocks out by a classic setting; single blocks that differed from the motif before go with it. */
+export const takeMotif: Edit<{
+  readonly template: MotifTemplate;
+  /** The letters of the blocks it is used with. */
+  readonly blocks: readonly string[];
+  /** Where the first block's dark half lies, for a setting of blocks that are split on the diagonal. */
+  readonly dark: DarkCorner;
+}> = {
+  id: 'take-motif',
+  name: ({ template }) => `Set the blocks in ${template.name.toLowerCase()}`,
+  apply: (pattern, { template, blocks, dark }) => {
+    const known = blocks.every((letter) => pattern.blocks.some(({ id }) => id === letter));
+    const made = known ? motifFor(template, blocks, dark) : null;
+    if (made === null) return pattern;
+    const bare = without(without(pattern.setting, 'reflect'), 'reflected');
+    return withFields(pattern, { setting: { ...bare, single: [], ...made } });
   },
 };
 
