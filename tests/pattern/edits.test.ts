@@ -23,6 +23,7 @@ const patterns: readonly Pattern[] = [
   testPattern('causeway'),
   testPattern('nets'),
   testPattern('harbour-wall'),
+  testPattern('brickwork'),
 ];
 
 const anyNumber = fc.oneof(
@@ -177,6 +178,14 @@ const cases: readonly AnyCase[] = [
   ),
   of(edits.setSewn, fc.record({ sewn: fc.constantFrom('rows' as const, 'columns' as const) })),
   of(edits.setStraight, fc.constant({})),
+  of(edits.setStrips, fc.record({ run: fc.constantFrom('rows' as const, 'columns' as const) })),
+  of(
+    edits.setShift,
+    fc.record(
+      { shift: fc.option(fc.constantFrom('1/2', '2/3', '5/6', '3/2', 'half')), fill: fc.option(fabric) },
+      { requiredKeys: ['shift'] },
+    ),
+  ),
   of(edits.setOnPoint, fc.record({ fabric })),
   of(
     edits.setTriangles,

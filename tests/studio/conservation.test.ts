@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { outlinePoints } from '../../src/shared/drawing/curve.ts';
-import { doubleArea } from '../../src/shared/drawing/drawing.ts';
+import { type Drawing, doubleArea } from '../../src/shared/drawing/drawing.ts';
+import { type Point, turnPoint, turnSize } from '../../src/shared/drawing/turn.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
+import { clip } from '../../src/shared/quilt/onPoint/clip.ts';
 import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
+import type { BlockLeaf } from '../../src/shared/quilt/quilt.ts';
 import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern, testPatternNames } from '../helpers/fixtures.ts';
@@ -33,6 +36,20 @@ function drawnPatches({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
   return drawn;
 }
 
+/** What is left of a patch of a block that is cut off at the edge of the quilt. */
+function kept(outline: readonly Point[], { part, turn }: BlockLeaf, drawing: Drawing): readonly Point[] {
+  if (part === undefined) return outline;
+  const { width, height } = turnSize(drawing.width, drawing.height, turn);
+  const lying = outline.map((point) => turnPoint(point, turn, drawing.width, drawing.height));
+  const [a, b, reach] = part.along === 'across' ? [1, 0, width] : [0, 1, height];
+  const planes = [
+    { a: -a, b: -b, c: -part.from * reach },
+    { a, b, c: part.to * reach },
+  ];
+  // Mirroring runs an outline round the other way.
+  return turn.mirrored ? [...clip(lying, planes)].reverse() : clip(lying, planes);
+}
+
 /** Finished square inches of every fabric on the top, from the outlines. */
 function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap<string, number> {
   const area = new Map<string, number>();
@@ -42,7 +59,7 @@ function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
     const { drawing } = block.piecing;
     const grid = (quilt.measures[leaf.block] ?? quilt.block).width / drawing.width;
     for (const patch of drawing.patches) {
-      const own = (doubleArea(outlinePoints(drawing, patch)) / 2) * grid * grid;
+      const own = (doubleArea(kept(outlinePoints(drawing, patch), leaf, drawing)) / 2) * grid * grid;
       add(area, block.fabricOf[patch.role] ?? '', own);
     }
   }

@@ -77,9 +77,10 @@ function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
 }
 
 function blocksText({ setting, rows, blocks }: SizeFit): string {
-  if (setting !== 'on-point') return `${blocks.down} ${blocks.down === 1 ? 'row' : 'rows'} of ${blocks.across}`;
+  if (setting === 'straight') return `${blocks.down} ${blocks.down === 1 ? 'row' : 'rows'} of ${blocks.across}`;
   const all = rows.reduce((sum, many) => sum + many, 0);
-  return `${all} in ${rows.length} diagonal ${rows.length === 1 ? 'row' : 'rows'}`;
+  const word = setting === 'on-point' ? 'diagonal row' : 'strip';
+  return `${all} in ${rows.length} ${word}${rows.length === 1 ? '' : 's'}`;
 }
 
 function tracedSizeText(size: TracedSize): string {

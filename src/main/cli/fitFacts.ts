@@ -16,7 +16,7 @@ export interface SizeFit {
   readonly fits: boolean;
   readonly finished: TracedSize;
   readonly unfinished: TracedSize;
-  readonly setting: 'straight' | 'on-point';
+  readonly setting: Setting['kind'];
   /** Blocks in every row as it is sewn: on point, diagonal rows from the upper left. */
   readonly rows: readonly number[];
   readonly blocks: {
@@ -142,12 +142,16 @@ function piecedBorders(quilt: WorkedSize['quilt'], { house }: WorkedOut['pattern
   });
 }
 
-/** Blocks on a diagonal have columns and rows with one sum; those between stand in rows of their own. */
-function rowsOf({ blocks }: WorkedSize['quilt'], { kind }: Setting): readonly number[] {
+/** Rows or columns as they are sewn. Blocks on a diagonal have columns and rows with one sum; those between stand in rows of their own. */
+function rowsOf({ blocks }: WorkedSize['quilt'], setting: Setting): readonly number[] {
+  const { kind } = setting;
+  const inColumns =
+    (setting.kind === 'straight' && setting.sewn === 'columns') ||
+    (setting.kind === 'strips' && setting.run === 'columns');
   const rows = new Map<number, number>();
   for (const { column, row, border } of blocks) {
     if (border !== undefined) continue;
-    const at = kind === 'on-point' ? column + Math.ceil(row / 2) : row;
+    const at = kind === 'on-point' ? column + Math.ceil(row / 2) : inColumns ? column : row;
     rows.set(at, (rows.get(at) ?? 0) + 1);
   }
   return [...rows].sort(([a], [b]) => a - b).map(([, many]) => many);

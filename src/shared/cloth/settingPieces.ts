@@ -11,6 +11,7 @@ const UNITS: Readonly<Record<PatchUse, string>> = {
   sashing: 'sashing',
   cornerstone: 'cornerstones',
   'border-corner': 'border corners',
+  filler: 'plain pieces',
 };
 
 /**

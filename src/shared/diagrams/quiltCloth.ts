@@ -1,7 +1,9 @@
 import type { Point, Turn } from '../drawing/turn.ts';
+import { clip, type HalfPlane } from '../quilt/onPoint/clip.ts';
 import { turnedAbout } from '../quilt/onPoint/frame.ts';
 import { outlineOf } from '../quilt/onPoint/pieces.ts';
 import type { BlockLeaf, TopPiece } from '../quilt/quilt.ts';
+import { wholeBox } from '../quilt/wholeBox.ts';
 import { type ByFabric, type FigureBlock, patchesByFabric } from './blockCloth.ts';
 import type { Line } from './figure.ts';
 
@@ -19,7 +21,7 @@ export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
   const cloth = new Map<string | null, Outlines>();
   const known = new Map<string, ByFabric>();
   const ofBlock = (leaf: BlockLeaf): ByFabric => {
-    const key = `${lyingKey(leaf.block, leaf.turn)} ${leaf.tilt ?? 0}`;
+    const key = `${lyingKey(leaf.block, leaf.turn)} ${leaf.tilt ?? 0} ${leaf.part?.from ?? 0} ${leaf.part?.to ?? 1}`;
     const found = known.get(key) ?? workedOut(blocks, leaf);
     known.set(key, found);
     return found;
@@ -53,15 +55,33 @@ function workedOut(blocks: readonly FigureBlock[], leaf: BlockLeaf): ByFabric {
   const { drawing } = block.piecing;
   const upright = patchesByFabric(drawing, gridOf(leaf, drawing.width, drawing.height), block.fabricOf, leaf.turn);
   const { tilt, box } = leaf;
+  if (leaf.part !== undefined) return keptOf(upright, leaf);
   if (tilt === undefined) return upright;
   const middle = { x: box.width / 2, y: box.height / 2 };
   const tilted = (outline: readonly Point[]) => outline.map((point) => turnedAbout(point, middle, tilt));
   return new Map([...upright].map(([fabric, outlines]) => [fabric, outlines.map(tilted)]));
 }
 
+/** What is kept of a block that is cut off, from the corner of what is kept. */
+function keptOf(whole: ByFabric, leaf: BlockLeaf): ByFabric {
+  const { x, y } = wholeBox(leaf);
+  const [left, top] = [leaf.box.x - x, leaf.box.y - y];
+  const planes: readonly HalfPlane[] = [
+    { a: -1, b: 0, c: -left },
+    { a: 1, b: 0, c: left + leaf.box.width },
+    { a: 0, b: -1, c: -top },
+    { a: 0, b: 1, c: top + leaf.box.height },
+  ];
+  const kept = (outlines: readonly (readonly Point[])[]) =>
+    outlines
+      .map((outline) => clip(outline, planes).map((point) => ({ x: point.x - left, y: point.y - top })))
+      .filter((outline) => outline.length > 2);
+  return new Map([...whole].map(([fabric, outlines]) => [fabric, kept(outlines)]));
+}
+
 /** Finished inches of one of the block's grid units, however it is turned to fill its place. */
-function gridOf({ box, turn }: BlockLeaf, width: number, height: number): number {
-  return box.width / (turn.quarters % 2 === 0 ? width : height);
+function gridOf(leaf: BlockLeaf, width: number, height: number): number {
+  return wholeBox(leaf).width / (leaf.turn.quarters % 2 === 0 ? width : height);
 }
 
 /** A loop without anything else in it: sixteen thousand patches come through here. */

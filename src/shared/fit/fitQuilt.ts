@@ -6,6 +6,7 @@ import { childrenOf, isLeaf } from '../piecing/tree.ts';
 import { closingsOf } from '../quilt/find/closingsOf.ts';
 import { bestClosing } from '../quilt/find/closingWords.ts';
 import type { BlockLeaf, PatchLeaf, Quilt, QuiltLeaf, QuiltPart, StripLeaf } from '../quilt/quilt.ts';
+import { cutSewn } from './cutSewn.ts';
 import { levelOf } from './level.ts';
 import { plainSewn, type Sewn, turnSewn } from './sewn.ts';
 import { type SewnOnPoint, sewOnPoint } from './sewOnPoint.ts';
@@ -49,12 +50,13 @@ function measureLeaves(blocks: ReadonlyMap<string, Sewn>, seam: Inches): (leaf: 
   const turned = new Map<string, Sewn>();
   return (leaf) => {
     if (leaf.kind === 'patch') return patchSewn(leaf, seam);
-    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
+    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored} ${leaf.part?.from} ${leaf.part?.to}`;
     const known = turned.get(key);
     if (known !== undefined) return known;
     const sewn = blocks.get(leaf.block);
     if (sewn === undefined) throw new RangeError(`No block “${leaf.block}” at this size`);
-    const lying = turnSewn(sewn, leaf.turn);
+    const whole = turnSewn(sewn, leaf.turn);
+    const lying = leaf.part === undefined ? whole : cutSewn(whole, leaf.part);
     turned.set(key, lying);
     return lying;
   };
@@ -85,7 +87,7 @@ function subjectOf(leaf: QuiltLeaf | undefined): Subject {
   if (leaf?.kind === 'patch' && leaf.border !== undefined) return { kind: 'border', id: leaf.border };
   if (leaf?.kind === 'strip') return { kind: 'border', id: leaf.border };
   if (leaf?.kind === 'block' && leaf.border !== undefined) return { kind: 'border', id: leaf.border };
-  return leaf?.kind === 'patch' ? { kind: 'sashing' } : { kind: 'rows' };
+  return leaf?.kind === 'patch' && leaf.use !== 'filler' ? { kind: 'sashing' } : { kind: 'rows' };
 }
 
 function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): readonly Finding[] {

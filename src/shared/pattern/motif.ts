@@ -1,4 +1,5 @@
 import { readRow, readToken, type Token } from '../recipe/token.ts';
+import { lengthsAt } from './places.ts';
 import { motifPlace, reflectTurn } from './reflect.ts';
 import type { Pattern, Setting, Size } from './schema.ts';
 
@@ -24,7 +25,9 @@ type InQuilt = (counts: Counts, column: number, row: number) => Token | null;
 /** What the motif puts at a place of a quilt of so many blocks, reflected as the setting says. */
 function motifIn(setting: Setting): InQuilt {
   const own = reflectedIn(setting, motifAt(setting));
-  if (setting.kind !== 'on-point') return own;
+  if (setting.kind === 'strips')
+    return (counts, column, row) => own(lengthsAt(setting, counts, { column, row }), column, row);
+  if (setting.kind === 'straight') return own;
   const { between = setting.motif } = setting;
   const others = reflectedIn(setting, motifAt({ ...setting, motif: between }));
   // On point every second row of the quilt is of the blocks between: one fewer across, and one row fewer in all.
@@ -41,12 +44,6 @@ function reflectedIn(setting: Setting, motif: (column: number, row: number) => T
     if (token === null || !(place.across || place.down)) return token;
     return { ...token, turn: reflectTurn(token.turn, place, setting.reflected) };
   };
-}
-
-/** How many blocks stand in each row of a quilt, from the top. On point those between stand in rows of their own. */
-export function rowLengths({ kind }: Setting, { across, down }: Counts): readonly number[] {
-  if (kind !== 'on-point') return Array.from({ length: down }, () => across);
-  return Array.from({ length: 2 * down - 1 }, (_, row) => (row % 2 === 0 ? across : across - 1));
 }
 
 const ANY_SIZE: Counts = { across: 1, down: 1 };

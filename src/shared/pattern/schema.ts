@@ -137,7 +137,7 @@ export type PatternInput = z.input<typeof patternSchema>;
 /** A pattern with every recipe it needs carried inside: what the studio opens and the store keeps. */
 export type Pattern = Omit<PatternFile, 'recipes'> & { readonly recipes: readonly z.infer<typeof recipeSchema>[] };
 export type { Border } from './borderSchema.ts';
-export type { OnPointSetting, Sashing, Setting, StraightSetting } from './settingSchema.ts';
+export type { OnPointSetting, Sashing, Setting, StraightSetting, StripsSetting } from './settingSchema.ts';
 export type House = z.infer<typeof houseSchema>;
 export type Fabric = z.infer<typeof fabricSchema>;
 export type BlockChoice = z.infer<typeof blockSchema>;

@@ -9,7 +9,9 @@ export interface FabricAsked {
 
 /** Every fabric a setting names. */
 export function settingFabrics(setting: Setting): readonly FabricAsked[] {
-  return [...sashingFabrics(setting.sashing), ...triangleFabrics(setting)];
+  const fill = setting.kind === 'strips' ? setting.fill : undefined;
+  const filled = fill === undefined ? [] : [{ fabric: fill, name: 'the plain pieces', path: 'setting.fill' }];
+  return [...sashingFabrics(setting.sashing), ...triangleFabrics(setting), ...filled];
 }
 
 function sashingFabrics(sashing: Sashing | undefined): readonly FabricAsked[] {
@@ -37,6 +39,7 @@ function triangleFabrics(setting: Setting): readonly FabricAsked[] {
 export function withSettingFabrics(setting: Setting, other: (fabric: string) => string): Setting {
   const { sashing } = setting;
   const sashed = sashing === undefined ? setting : { ...setting, sashing: withSashingFabrics(sashing, other) };
+  if (sashed.kind === 'strips') return sashed.fill === undefined ? sashed : { ...sashed, fill: other(sashed.fill) };
   if (sashed.kind !== 'on-point') return sashed;
   const { fabric, corners } = sashed.triangles;
   const own = corners === undefined ? {} : { corners: other(corners) };

@@ -83,9 +83,27 @@ const onPointSchema = z.strictObject({
   triangles: trianglesSchema,
 });
 
-export const settingSchema = z.discriminatedUnion('kind', [straightSchema, onPointSchema]);
+export const stripsSchema = z.strictObject({
+  kind: z.literal('strips').describe('Strips of blocks side by side, shifted or with sashing between them.'),
+  ...laidShape,
+  run: z.enum(['rows', 'columns']).describe('Whether the strips are rows or columns.'),
+  shift: z
+    .string()
+    .regex(/^(?:1\/2|[12]\/3|[13]\/4|[1-4]\/5|[15]\/6)$/, 'use a part of a block such as 1/2, 1/3 or 3/4')
+    .optional()
+    .describe(
+      'How much further on each strip begins than the one before it, as part of a block: “1/2”, “1/3”, “3/4” ….',
+    ),
+  fill: identifierSchema
+    .optional()
+    .describe('The fabric of plain pieces at the ends of shifted strips; left out, blocks are cut off there.'),
+  sashing: sashingSchema.optional(),
+});
+
+export const settingSchema = z.discriminatedUnion('kind', [straightSchema, onPointSchema, stripsSchema]);
 
 export type Setting = z.infer<typeof settingSchema>;
 export type StraightSetting = z.infer<typeof straightSchema>;
 export type OnPointSetting = z.infer<typeof onPointSchema>;
+export type StripsSetting = z.infer<typeof stripsSchema>;
 export type Sashing = z.infer<typeof sashingSchema>;

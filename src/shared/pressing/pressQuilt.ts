@@ -2,6 +2,7 @@ import { UNTURNED } from '../drawing/turn.ts';
 import type { Part } from '../piecing/piecing.ts';
 import { childrenOf, isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { DiagonalLeaf, OnPointLeaf, Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
+import { cutEdged } from './cutEdged.ts';
 import { type Edged, turnEdged, unseamed } from './ends.ts';
 import { press } from './press.ts';
 import type { PressingPlan } from './pressing.ts';
@@ -32,8 +33,11 @@ function edgesOfLeaves(blocks: ReadonlyMap<string, Edged>): (leaf: AnyLeaf) => E
   const turned = new Map<string, Edged>();
   return (leaf) => {
     if (leaf.kind !== 'block') return unseamed(leaf.box.width, leaf.box.height);
-    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
-    const edged = turned.get(key) ?? turnEdged(blocks.get(leaf.block) as Edged, leaf.turn);
+    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored} ${leaf.part?.from} ${leaf.part?.to}`;
+    const known = turned.get(key);
+    if (known !== undefined) return known;
+    const whole = turnEdged(blocks.get(leaf.block) as Edged, leaf.turn);
+    const edged = leaf.part === undefined ? whole : cutEdged(whole, leaf.part);
     turned.set(key, edged);
     return edged;
   };

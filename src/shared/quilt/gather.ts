@@ -8,6 +8,7 @@ import { leavesOf, mapTree } from '../piecing/tree.ts';
 import type { twoSeams } from './cut.ts';
 import { piecesOf } from './onPoint/pieces.ts';
 import type { BlockLeaf, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
+import { wholeBox } from './wholeBox.ts';
 
 /** A top sewn together, before it is told what is in it. */
 export interface Top {
@@ -59,8 +60,10 @@ export function gather(
 /** The finished size of every block as it is made, unturned. */
 function measuresOf(blocks: readonly BlockLeaf[], size: Size): Maybe<Readonly<Record<string, Measure>>> {
   const measures: Record<string, Measure> = {};
-  for (const { block, box, turn, border } of blocks) {
-    const own = turnSize(box.width, box.height, turn);
+  for (const leaf of blocks) {
+    const { block, box, turn, border } = leaf;
+    const whole = wholeBox(leaf);
+    const own = turnSize(whole.width, whole.height, turn);
     const known = measures[block];
     if (known === undefined) measures[block] = own;
     else if (!same(known.width, own.width) || !same(known.height, own.height)) {

@@ -1,7 +1,8 @@
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import { sizeText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
-import { readMotif, rowLengths } from '../pattern/motif.ts';
+import { readMotif } from '../pattern/motif.ts';
+import { blockCount } from '../pattern/places.ts';
 import type { Border, Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
 import { type Bordered, type Growing, leftOut, plainBorder } from './borders.ts';
@@ -14,6 +15,7 @@ import { borderUnits, laidUnits, pieceBorder, tooLong } from './piecedBorder.ts'
 import { placeBlocks } from './placeBlocks.ts';
 import type { BlockLeaf, LaidBorder, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
 import { straightCentre } from './straight.ts';
+import { stripsCentre } from './strips.ts';
 
 /** The most blocks one size may have. */
 export const MOST_BLOCKS = 2500;
@@ -25,7 +27,7 @@ export const MOST_BLOCKS = 2500;
  * @returns the quilt, or why this size cannot be laid out
  */
 export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>, path: string): Maybe<Quilt> {
-  const total = rowLengths(pattern.setting, size).reduce((sum, many) => sum + many, 0);
+  const total = blockCount(pattern.setting, size);
   if (total > MOST_BLOCKS) return tooMany(total, size, path);
   const block = blockSize(pattern, size, pieced);
   if (block === null) return { ok: false, findings: [] };
@@ -36,15 +38,15 @@ export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string,
   return bordered(pattern, size, block, centreOf(pattern, size, block, placed.value), pieced);
 }
 
-function centreOf(
-  { setting, house }: Pattern,
-  size: Size,
-  block: Measure,
-  rows: readonly (readonly BlockLeaf[])[],
-): Centre {
-  return setting.kind === 'on-point'
-    ? onPointCentre(setting, size, block, rows, house)
-    : straightCentre(setting, size, block, rows, house);
+function centreOf({ setting, house }: Pattern, size: Size, block: Measure, blocks: readonly BlockLeaf[]): Centre {
+  switch (setting.kind) {
+    case 'straight':
+      return straightCentre(setting, size, block, blocks, house);
+    case 'on-point':
+      return onPointCentre(setting, size, block, blocks, house);
+    case 'strips':
+      return stripsCentre(setting, size, block, blocks, house);
+  }
 }
 
 /** On point only square blocks fit together. */

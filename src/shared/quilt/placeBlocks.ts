@@ -1,6 +1,7 @@
 import { afterTurn, type Turn, turnSize } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { blockAt, rowLengths } from '../pattern/motif.ts';
+import { blockAt } from '../pattern/motif.ts';
+import { placesOf } from '../pattern/places.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { mirrorTurn } from '../piecing/likeness.ts';
 import type { Piecing } from '../piecing/piecing.ts';
@@ -20,22 +21,20 @@ export function placeBlocks(
   size: Size,
   pieced: ReadonlyMap<string, Piecing>,
   block: Measure,
-): Maybe<readonly (readonly BlockLeaf[])[]> {
+): Maybe<readonly BlockLeaf[]> {
   const at = blockAt(pattern);
   const findings = new Map<string, Finding>();
   const asSewn = sewnTurns();
-  const rows = rowLengths(pattern.setting, size).map((across, row) =>
-    Array.from({ length: across }, (_, column): BlockLeaf | null => {
-      const token = at(size.id, column, row);
-      const piecing = token === null ? undefined : pieced.get(token.name);
-      if (token === null || piecing === undefined) return null;
-      const wrong = shapeFinding(token, piecing, block, size);
-      if (wrong !== null) findings.set(wrong.what, wrong);
-      return { kind: 'block', block: token.name, turn: asSewn(token, piecing), column, row, box: NOWHERE };
-    }),
-  );
+  const placed = placesOf(pattern.setting, size).map(({ column, row }): BlockLeaf | null => {
+    const token = at(size.id, column, row);
+    const piecing = token === null ? undefined : pieced.get(token.name);
+    if (token === null || piecing === undefined) return null;
+    const wrong = shapeFinding(token, piecing, block, size);
+    if (wrong !== null) findings.set(wrong.what, wrong);
+    return { kind: 'block', block: token.name, turn: asSewn(token, piecing), column, row, box: NOWHERE };
+  });
   if (findings.size > 0) return { ok: false, findings: [...findings.values()] };
-  return rows.some((row) => row.includes(null)) ? { ok: false, findings: [] } : accept(rows as BlockLeaf[][]);
+  return placed.includes(null) ? { ok: false, findings: [] } : accept(placed as BlockLeaf[]);
 }
 
 /** How each block lies once it is sewn: a mirrored block that is the same as a turned one is that turned one. */

@@ -17,8 +17,17 @@ export interface BlockLeaf {
   readonly box: Box;
   /** Degrees clockwise about the middle of its box: −45 for a block on point. */
   readonly tilt?: number;
+  /** Only for a block that is cut off: how much of it is kept, as lying, from 0 to 1. Its box is what is kept. */
+  readonly part?: BlockPart;
   /** The border it is a unit of, if it is; it then stands in no column or row of the setting, and both are −1. */
   readonly border?: string;
+}
+
+/** What is kept of a block that is cut off at the edge of the quilt. */
+export interface BlockPart {
+  readonly along: 'across' | 'down';
+  readonly from: number;
+  readonly to: number;
 }
 
 /** One border strip, as cut. */
@@ -41,7 +50,7 @@ export interface StripLeaf {
 }
 
 /** What a plain piece of the setting is. */
-export type PatchUse = 'sashing' | 'cornerstone' | 'border-corner';
+export type PatchUse = 'sashing' | 'cornerstone' | 'border-corner' | 'filler';
 
 /** A plain square or rectangle of the setting: a strip of sashing, the square where two sashings cross. */
 export interface PatchLeaf {

@@ -22,7 +22,7 @@ export function straightCentre(
   setting: StraightSetting,
   size: Size,
   block: Measure,
-  blocks: readonly (readonly BlockLeaf[])[],
+  blocks: readonly BlockLeaf[],
   house: House,
 ): Centre {
   const sashes = sashesOf(setting, size);
@@ -30,7 +30,7 @@ export function straightCentre(
   const rows = tracks(size.down, block.height, sashes);
   const whole = centreSize(size, block, sashes);
   const box = { x: 0, y: 0, width: reachOf(columns), height: reachOf(rows) };
-  const cells = { columns, rows, box, whole, block, blocks, sashes, house };
+  const cells = { across: size.across, columns, rows, box, whole, block, blocks, sashes, house };
   const part = setting.sewn === 'columns' ? inColumns(cells) : inRows(cells);
   return { part, box, size: whole };
 }
@@ -56,12 +56,13 @@ function tracks(many: number, reach: number, sashes: Sashes | null): readonly Tr
 }
 
 interface Cells {
+  readonly across: number;
   readonly columns: readonly Track[];
   readonly rows: readonly Track[];
   readonly box: Box;
   readonly whole: TracedSize;
   readonly block: Measure;
-  readonly blocks: readonly (readonly BlockLeaf[])[];
+  readonly blocks: readonly BlockLeaf[];
   readonly sashes: Sashes | null;
   readonly house: House;
 }
@@ -102,10 +103,10 @@ export function rowOf(along: 'across' | 'down', parts: readonly QuiltPart[], box
   return parts.length === 1 && only !== undefined ? only : { kind: 'row', along, parts, box };
 }
 
-function cellOf({ blocks, block, sashes, house }: Cells, column: Track, row: Track): QuiltPart {
+function cellOf({ across, blocks, block, sashes, house }: Cells, column: Track, row: Track): QuiltPart {
   const box = { x: column.at, y: row.at, width: column.reach, height: row.reach };
   if (column.kind === 'blocks' && row.kind === 'blocks') {
-    const leaf = blocks[row.index]?.[column.index];
+    const leaf = blocks[row.index * across + column.index];
     if (leaf === undefined) throw new RangeError(`No block in column ${column.index}, row ${row.index}`);
     return { ...leaf, box };
   }

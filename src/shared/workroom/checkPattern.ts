@@ -50,6 +50,7 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...fabrics(pattern),
     ...sizes(pattern),
     ...unevenBorders(pattern),
+    ...throughSashing(pattern),
     ...singleSizes(pattern),
   ];
 }
@@ -153,6 +154,13 @@ function sizes(pattern: Pattern): readonly Finding[] {
           ],
     ),
   );
+}
+
+/** Between strips sashing runs through, so there is no place for a cornerstone. */
+function throughSashing({ setting }: Pattern): readonly Finding[] {
+  if (setting.kind !== 'strips' || setting.sashing?.cornerstones === undefined) return [];
+  const what = 'Between strips of blocks the sashing runs through: its cornerstones are left out.';
+  return [{ level: 'note', what, where: { path: 'setting.sashing.cornerstones' } }];
 }
 
 /** Borders that ask for corners or units that strips of two widths cannot have. */

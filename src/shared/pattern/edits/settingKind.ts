@@ -1,6 +1,7 @@
 import { readRow, writeRow } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
-import type { OnPointSetting, Pattern, Setting } from '../schema.ts';
+import type { OnPointSetting, Pattern, Setting, StripsSetting } from '../schema.ts';
+import { stripsSchema } from '../settingSchema.ts';
 import { lengthWithin, withFields, without } from './list.ts';
 
 const WIDEST_FLOAT = 24;
@@ -53,6 +54,35 @@ export const setOnPoint: Edit<{ readonly fabric: string }> = {
     const { setting } = pattern;
     if (setting.kind === 'on-point' || !known(pattern, fabric)) return pattern;
     return { ...pattern, setting: { kind: 'on-point', ...shared(setting, 'on-point'), triangles: { fabric } } };
+  },
+};
+
+export const setStrips: Edit<{ readonly run: StripsSetting['run'] }> = {
+  id: 'set-strips',
+  name: ({ run }) => `Set the blocks in strips, in ${run}`,
+  apply: (pattern, { run }) => {
+    const { setting } = pattern;
+    if (setting.kind === 'strips') return withFields(pattern, { setting: withFields(setting, { run }) });
+    return { ...pattern, setting: { kind: 'strips', run, ...shared(setting, 'strips') } };
+  },
+};
+
+export const setShift: Edit<{
+  /** Null: not shifted. */
+  readonly shift: string | null;
+  /** Null: blocks are cut off. */
+  readonly fill?: string | null;
+}> = {
+  id: 'set-shift',
+  name: ({ shift }) => (shift === null ? 'Do not shift the strips' : `Shift every strip by ${shift} of a block`),
+  apply: (pattern, { shift, fill }) => {
+    const { setting } = pattern;
+    const part = shift === null ? null : stripsSchema.shape.shift.safeParse(shift);
+    if (setting.kind !== 'strips' || !known(pattern, fill) || part?.success === false) return pattern;
+    const ended = fill === null ? without(setting, 'fill') : setting;
+    const filled = typeof fill === 'string' ? withFields(ended, { fill }) : ended;
+    const own = shift === null ? without(filled, 'shift') : withFields(filled, { shift });
+    return withFields(pattern, { setting: own });
   },
 };
 

@@ -1,4 +1,4 @@
-import type { Pattern, Setting, Size } from '../../pattern/schema.ts';
+import type { Pattern, Size } from '../../pattern/schema.ts';
 import { borderWidths } from '../growing.ts';
 import { groundsOf } from '../onPoint/edges.ts';
 import type { Measure } from '../quilt.ts';
@@ -17,18 +17,19 @@ export function measureOf(pattern: Pattern, size: Size, block: Measure): Measure
 }
 
 /** What the setting of a size finishes at, before its borders. */
-export function centreMeasure({ setting, house }: Pattern, size: Size, block: Measure): Measure {
+function centreMeasure({ setting, house }: Pattern, size: Size, block: Measure): Measure {
   const sashes = sashesOf(setting, size);
   if (setting.kind === 'on-point') return groundsOf(setting, size, block.width, sashes, house).whole;
   const sash = sashes?.width.value ?? 0;
+  if (setting.kind === 'strips') {
+    const strips = setting.run === 'rows' ? size.down : size.across;
+    const more = sash * (strips + (sashes?.outside ? 1 : -1));
+    const [wide, high] = [size.across * block.width, size.down * block.height];
+    return setting.run === 'rows' ? { width: wide, height: high + more } : { width: wide + more, height: high };
+  }
   const between = (many: number) => sash * (many + (sashes?.outside ? 1 : -1));
   return {
     width: size.across * block.width + between(size.across),
     height: size.down * block.height + between(size.down),
   };
-}
-
-/** How many blocks a size has. */
-export function blocksIn({ kind }: Setting, { across, down }: Pick<Size, 'across' | 'down'>): number {
-  return kind === 'on-point' ? across * down + (across - 1) * (down - 1) : across * down;
 }

@@ -21,7 +21,7 @@ export function onPointCentre(
   setting: OnPointSetting,
   size: Size,
   block: Measure,
-  blocks: readonly (readonly BlockLeaf[])[],
+  blocks: readonly BlockLeaf[],
   house: House,
 ): Centre {
   const sashes = sashesOf(setting, size);
@@ -55,9 +55,9 @@ interface Work {
 }
 
 /** The blocks of each diagonal row from the lower left to the upper right. */
-function diagonalsOf(blocks: readonly (readonly BlockLeaf[])[]): readonly (readonly BlockLeaf[])[] {
+function diagonalsOf(blocks: readonly BlockLeaf[]): readonly (readonly BlockLeaf[])[] {
   const rows: BlockLeaf[][] = [];
-  for (const leaf of blocks.flat()) {
+  for (const leaf of blocks) {
     // In half diagonals of a block: the middle of a block that touches the edges lies on odd numbers, of one between on even ones.
     const index = (middleColumn(leaf) + leaf.row + 1) / 2 - 1;
     rows[index] = [...(rows[index] ?? []), leaf];

@@ -1,9 +1,10 @@
 import type { Inches } from '../../measure/inches.ts';
 import { longer, onRuler, same } from '../../measure/inches.ts';
 import { isMetric } from '../../measure/metric.ts';
+import { blockCount } from '../../pattern/places.ts';
 import type { Pattern, Size } from '../../pattern/schema.ts';
 import { isRulerFriendly } from '../../piecing/rulerSizes.ts';
-import { blocksIn, measureOf } from '../../quilt/find/measureOf.ts';
+import { measureOf } from '../../quilt/find/measureOf.ts';
 import { borderWidths } from '../../quilt/growing.ts';
 import { MOST_BLOCKS } from '../../quilt/layOut.ts';
 import type { Measure } from '../../quilt/quilt.ts';
@@ -60,7 +61,7 @@ export function candidates(pattern: Pattern, blocks: readonly WorkedBlock[], tar
     const rows = nearest((many) => finishes(1, many).height, target.height);
     return columns.flatMap((across) =>
       rows.flatMap((down): readonly Candidate[] => {
-        if (blocksIn(pattern.setting, { across, down }) > MOST_BLOCKS) return [];
+        if (blockCount(pattern.setting, { across, down }) > MOST_BLOCKS) return [];
         const plain = sizeOf(across, down, block);
         const made = (size: Size, borderBy: Inches): Candidate => {
           return { size, finished: measureOf(pattern, size, measure), friendly, usualBlock, borderBy };

@@ -1,6 +1,6 @@
 import { type Inches, same } from '../../measure/inches.ts';
 import { lengthsOn } from '../../measure/metric.ts';
-import { blockAt, readMotif, rowLengths } from '../../pattern/motif.ts';
+import { blockAt, readMotif } from '../../pattern/motif.ts';
 import type { Pattern, Size } from '../../pattern/schema.ts';
 import type { Measure } from '../../quilt/quilt.ts';
 import type { Candidate } from './candidates.ts';
@@ -93,10 +93,9 @@ function motif(pattern: Pattern, size: Size): readonly Reason[] {
 
 function cornersAlike(pattern: Pattern, size: Size): boolean {
   const at = blockAt({ setting: { ...pattern.setting, single: [] }, sizes: [size] });
-  const lengths = rowLengths(pattern.setting, size);
-  const last = lengths.length - 1;
-  const corners = [0, last].flatMap((row) =>
-    [0, (lengths[row] ?? 1) - 1].map((column) => at(size.id, column, row)?.name),
-  );
+  if (pattern.setting.kind === 'strips') return false;
+  const [right, bottom] =
+    pattern.setting.kind === 'on-point' ? [size.across - 1, 2 * size.down - 2] : [size.across - 1, size.down - 1];
+  const corners = [0, bottom].flatMap((row) => [0, right].map((column) => at(size.id, column, row)?.name));
   return corners.every((name) => name === corners[0]);
 }

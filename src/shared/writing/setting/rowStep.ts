@@ -7,6 +7,7 @@ import { listed } from '../words.ts';
 import { nestingWords } from './nesting.ts';
 import { sashedWords } from './sashedRows.ts';
 import { sashKinds } from './sashings.ts';
+import { stripWords } from './stripWords.ts';
 
 /**
  * How blocks, with or without sashing, are sewn into rows or columns and those together.
@@ -15,9 +16,16 @@ import { sashKinds } from './sashings.ts';
 export function rowStep(desk: Desk, several: readonly WorkedSize[]): Step {
   const shown = clearest(several);
   const { setting } = desk.pattern;
-  const columns = setting.kind === 'straight' && setting.sewn === 'columns';
+  const columns =
+    (setting.kind === 'straight' && setting.sewn === 'columns') ||
+    (setting.kind === 'strips' && setting.run === 'columns');
   const sashed = several.find((size) => sashKinds(size).length > 0);
-  const sewing = sashed === undefined ? plainWords(several, columns) : sashedWords(desk, sashed, columns);
+  const sewing =
+    setting.kind === 'strips'
+      ? stripWords(desk, several, setting)
+      : sashed === undefined
+        ? plainWords(several, columns)
+        : sashedWords(desk, sashed, columns);
   return {
     words: [
       ...sewing,
