@@ -137,6 +137,7 @@ const cases: readonly AnyCase[] = [
   ),
   of(edits.removeBlock, fc.record({ block, instead: block })),
   of(edits.setParameter, fc.record({ block, parameter: fc.constantFrom('rounds', 'nowhere'), value: anyNumber })),
+  of(edits.setPlaces, fc.record({ block, places: anyNumber })),
   of(
     edits.setMethod,
     fc.record({

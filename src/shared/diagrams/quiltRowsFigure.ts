@@ -1,6 +1,7 @@
 import type { Box } from '../drawing/turn.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
+import { centreOf, hasLines, holdsBlock } from '../quilt/lines.ts';
 import { piecesOf } from '../quilt/onPoint/pieces.ts';
 import type { Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
 import { type Apart, below, HERE, pullApart, type SeamSpot } from './apart.ts';
@@ -25,7 +26,7 @@ interface Line {
  * seams between rows have theirs in the gaps.
  */
 export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pressing?: PressingPlan): Figure {
-  const { part, path } = centreOf(quilt.root, '');
+  const { part, path } = centreOf(quilt.root);
   const gap = Math.min(quilt.block.width, quilt.block.height) * 0.3;
   if (isLeaf<QuiltLeaf>(part) && part.kind === 'on-point') {
     const rows = part.rows.filter(({ kind }) => kind === 'blocks').length;
@@ -49,26 +50,12 @@ export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pr
   return framed(marks, `${quiltAlt(quilt)} Its ${many} ${words} are drawn apart.`, beside);
 }
 
-/** What the setting makes, inside the borders. */
-function centreOf(part: QuiltPart, path: string): { readonly part: QuiltPart; readonly path: string } {
-  return !isLeaf<QuiltLeaf>(part) && part.kind === 'rounds' ? centreOf(part.core, below(path, 0)) : { part, path };
-}
-
-function hasRows(part: QuiltPart): boolean {
-  if (isLeaf<QuiltLeaf>(part) || part.kind !== 'row') return false;
-  return part.parts.some((child) => !isLeaf<QuiltLeaf>(child) && holdsBlock(child));
-}
-
-function holdsBlock(part: QuiltPart): boolean {
-  return leavesOf<QuiltLeaf>(part).some((leaf) => leaf.kind === 'block');
-}
-
 function inColumns(part: QuiltPart): boolean {
-  return !isLeaf<QuiltLeaf>(part) && part.kind === 'row' && hasRows(part) === (part.along === 'across');
+  return !isLeaf<QuiltLeaf>(part) && part.kind === 'row' && hasLines(part) === (part.along === 'across');
 }
 
 function linesOf(part: QuiltPart, path: string, pulled: Apart<QuiltLeaf>): readonly Line[] {
-  if (!hasRows(part) || isLeaf<QuiltLeaf>(part) || part.kind !== 'row') return [lineOf(part, path, pulled)];
+  if (!hasLines(part) || isLeaf<QuiltLeaf>(part) || part.kind !== 'row') return [lineOf(part, path, pulled)];
   return part.parts.map((child, i) => lineOf(child, below(path, i), pulled));
 }
 

@@ -52,6 +52,13 @@ export const blockSchema = z.strictObject({
   methods: z.record(z.string(), z.string()).default({}).describe('The way one kind of unit, or one unit, is made.'),
   oversize: oversizeSchema,
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
+  places: z
+    .number()
+    .int()
+    .min(1)
+    .max(12)
+    .optional()
+    .describe('How many places of the setting it fills each way: 2 for a block twice as large as the others.'),
 });
 
 export const sizeSchema = z.strictObject({

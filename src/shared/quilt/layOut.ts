@@ -14,6 +14,7 @@ import { onPointCentre } from './onPoint/onPoint.ts';
 import { borderUnits, laidUnits, pieceBorder, tooLong } from './piecedBorder.ts';
 import { placeBlocks } from './placeBlocks.ts';
 import type { BlockLeaf, LaidBorder, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
+import { moduleCentre, spansOf } from './spans.ts';
 import { straightCentre } from './straight.ts';
 import { stripsCentre } from './strips.ts';
 
@@ -35,17 +36,25 @@ export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string,
   if (!placed.ok) return placed;
   const wrong = squareFinding(pattern, size, block);
   if (wrong !== null) return { ok: false, findings: [wrong] };
-  return bordered(pattern, size, block, centreOf(pattern, size, block, placed.value), pieced);
+  const centre = centreOf(pattern, size, block, placed.value);
+  return centre.ok ? bordered(pattern, size, block, centre.value, pieced) : centre;
 }
 
-function centreOf({ setting, house }: Pattern, size: Size, block: Measure, blocks: readonly BlockLeaf[]): Centre {
+function centreOf(pattern: Pattern, size: Size, block: Measure, blocks: readonly BlockLeaf[]): Maybe<Centre> {
+  const { setting, house } = pattern;
+  const spans = spansOf(pattern);
+  if (blocks.some((leaf) => spans.has(leaf.block))) {
+    const module = moduleCentre(pattern, size, block, blocks);
+    if (!module.ok || setting.kind !== 'straight') return module.ok ? { ok: false, findings: [] } : module;
+    return accept({ ...straightCentre(setting, size, block, blocks, house), part: module.value });
+  }
   switch (setting.kind) {
     case 'straight':
-      return straightCentre(setting, size, block, blocks, house);
+      return accept(straightCentre(setting, size, block, blocks, house));
     case 'on-point':
-      return onPointCentre(setting, size, block, blocks, house);
+      return accept(onPointCentre(setting, size, block, blocks, house));
     case 'strips':
-      return stripsCentre(setting, size, block, blocks, house);
+      return accept(stripsCentre(setting, size, block, blocks, house));
   }
 }
 

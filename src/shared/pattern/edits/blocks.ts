@@ -4,7 +4,7 @@ import { readRow, readToken, type Token, writeRow, writeToken } from '../../reci
 import type { Edit } from '../edit.ts';
 import { withRevisions } from '../revisions.ts';
 import type { BlockChoice, Border, Pattern, Setting } from '../schema.ts';
-import { changed, named, whole, withFields, withName, withOversize } from './list.ts';
+import { changed, named, whole, withFields, withName, withOversize, without } from './list.ts';
 import type { Cell } from './setting.ts';
 
 function withBlock(pattern: Pattern, id: string, change: (block: BlockChoice) => BlockChoice): Pattern {
@@ -119,6 +119,17 @@ export const setParameter: Edit<{ readonly block: string; readonly parameter: st
       if ((one.parameters[parameter] ?? known.default) === held) return one;
       return withFields(one, { parameters: withName(one.parameters, parameter, held) });
     });
+  },
+};
+
+export const setPlaces: Edit<{ readonly block: string; readonly places: number }> = {
+  id: 'set-places',
+  name: ({ block, places }) => `Let block ${block} fill ${whole(places, 1, 12)} places each way`,
+  apply: (pattern, { block, places }) => {
+    const many = whole(places, 1, 12);
+    return withBlock(pattern, block, (one) =>
+      many === 1 ? without(one, 'places') : withFields(one, { places: many }),
+    );
   },
 };
 

@@ -1,5 +1,7 @@
 import { quiltRowsFigure } from '../../diagrams/quiltRowsFigure.ts';
+import { longer } from '../../measure/inches.ts';
 import { count } from '../../measure/traced.ts';
+import { linesIn } from '../../quilt/lines.ts';
 import type { WorkedSize } from '../../workroom/workedOut.ts';
 import type { Step, Words } from '../book.ts';
 import { type Desk, perSize, shownFigure } from '../desk.ts';
@@ -37,7 +39,7 @@ export function rowStep(desk: Desk, several: readonly WorkedSize[]): Step {
     perSize: perSize(
       desk,
       columns ? 'Columns' : 'Rows',
-      several.map((size) => [size, columns ? count(size.size.across, 'columns') : count(size.size.down, 'rows')]),
+      several.map((size) => [size, count(linesIn(size.quilt.root, columns), columns ? 'columns' : 'rows')]),
     ),
   };
 }
@@ -62,7 +64,18 @@ function plainWords(several: readonly WorkedSize[], columns: boolean): readonly 
     return [['Sew the blocks together side by side. Press the seams as the arrow points.']];
   }
   const [row, rows] = columns ? ['column', 'columns'] : ['row', 'rows'];
+  const nested = several.some(({ quilt }) =>
+    quilt.blocks.some(({ border, box }) => border === undefined && longer(box.width, quilt.block.width)),
+  );
+  const first: Words[] = nested
+    ? [
+        [
+          'Sew the smaller blocks beside a larger one to one another first, so that every row comes together in straight seams.',
+        ],
+      ]
+    : [];
   return [
+    ...first,
     [
       `Sew the blocks of each ${row} together. Press the seams of a ${row} all one way and those of the next ${row} the other way, as the arrows point.`,
     ],
