@@ -6,6 +6,7 @@ import type { Setting } from '../../shared/pattern/schema.ts';
 import type { Closing } from '../../shared/quilt/find/closeBorder.ts';
 import { closingsOf } from '../../shared/quilt/find/closingsOf.ts';
 import { closingWords } from '../../shared/quilt/find/closingWords.ts';
+import { distinctJoins, type TurnedBlocks, turnedBlocks } from '../../shared/quilt/joins.ts';
 import type { PatchLeaf, StripLeaf } from '../../shared/quilt/quilt.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 
@@ -30,6 +31,10 @@ export interface SizeFit {
   readonly borders: readonly BorderCut[];
   readonly piecedBorders: readonly PiecedBorder[];
   readonly borderCloth: readonly BorderCloth[];
+  /** Blocks of each letter by the way they lie. */
+  readonly turned: readonly TurnedBlocks[];
+  /** Different joins of two blocks: which side of which is sewn to which side of which other. */
+  readonly joins: number;
   /** Points at which seams meet. */
   readonly points: number;
   /** Of the points, those where the seams' allowances lie to opposite sides, and to the same side. */
@@ -126,6 +131,8 @@ function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): 
     borders: pattern.borders.flatMap(({ id, name }) => borderCuts(id, name, quilt.strips)),
     piecedBorders: piecedBorders(quilt, pattern),
     borderCloth: pattern.borders.map((border) => ({ border: border.id, ways: borderWays(quilt, border, pattern) })),
+    turned: turnedBlocks(quilt),
+    joins: distinctJoins(quilt, pattern.setting),
     points: worked.points,
     seams: seamsOf(worked, blocks),
   };
