@@ -3,6 +3,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { z } from 'zod';
+import { mattressTableSchema } from '../src/shared/pattern/mattresses.ts';
+import { motifTemplateSchema } from '../src/shared/pattern/motifTemplate.ts';
 import { PATTERN_FORMAT, patternSchema } from '../src/shared/pattern/schema.ts';
 import { RECIPE_FORMAT, RECIPES_FORMAT, recipeSchema, recipesFileSchema } from '../src/shared/recipe/schema.ts';
 
@@ -18,6 +20,8 @@ export function schemaFiles(): ReadonlyMap<string, string> {
   return new Map([
     ['pattern.schema.json', written('pattern', PATTERN_FORMAT, 'A quilt pattern in all its sizes.', patternSchema)],
     ['recipe.schema.json', written('recipe', RECIPE_FORMAT, 'How one block is made.', recipeSchema)],
+    ['mattresses.schema.json', written('mattresses', 1, 'A table of mattresses.', mattressTableSchema)],
+    ['motif.schema.json', written('motif', 1, 'A classic setting of blocks.', motifTemplateSchema)],
     ['recipes.schema.json', written('recipes', RECIPES_FORMAT, 'Many recipes in one file.', recipesSchema)],
   ]);
 }

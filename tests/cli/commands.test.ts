@@ -108,6 +108,13 @@ describe('recipe', () => {
     expect(recipes[0].block.patches).toBe(recipes[1].block.patches);
   });
 
+  test('says whether a block can be sewn on paper, in which sections, or why not', async () => {
+    const { said } = await run('recipe', starterFile('log-cabin'), starterFile('bright-hopes'), '--json');
+    const [cabin, hopes] = JSON.parse(said).recipes;
+    expect(cabin.block.onPaper.plan.sections).toHaveLength(1);
+    expect(hopes.block.onPaper).toMatchObject({ ok: false, why: { kind: 'no-straight-seam' } });
+  });
+
   test('of a list with something wrong the place in the list is told', async () => {
     const paw = JSON.parse(readFileSync(starterFile('paw'), 'utf8'));
     const list = join(folder, 'wrong.json');

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import type { LetteredSize } from '../../src/shared/cloth/letters.ts';
 import { assignLetters, BINDING_KEY, borderKey, compareLetters, cutKey } from '../../src/shared/cloth/letters.ts';
 import { given } from '../../src/shared/measure/traced.ts';
 import type { Cut } from '../../src/shared/piecing/method.ts';
 import { plainCut } from '../../src/shared/piecing/methods/plainCut.ts';
-import type { SizedBlock } from '../../src/shared/quilt/sized.ts';
 import { starter } from '../helpers/starters.ts';
 import { patternOf } from './quilts.ts';
 
@@ -15,9 +15,7 @@ function cut(role: string, side: number): Cut {
 }
 
 /** One size of block A, each unit cut from one square of a role. */
-function size(...units: readonly (readonly [role: string, side: number])[]): {
-  readonly blocks: readonly SizedBlock[];
-} {
+function size(...units: readonly (readonly [role: string, side: number])[]): LetteredSize {
   const unfinished = { width: given(3, ''), height: given(3, '') };
   const sized = units.map(([role, side], index) => ({
     unit: { kind: 'plain', key: `unit ${index}`, width: 1, height: 1, role } as const,
@@ -30,10 +28,10 @@ function size(...units: readonly (readonly [role: string, side: number])[]): {
     batches: 1,
     spare: 0,
   }));
-  return { blocks: [{ id: 'A', grid: 1, count: 1, units: sized, unfinished }] };
+  return { blocks: [{ id: 'A', grid: 1, count: 1, units: sized, unfinished }], quilt: { patches: [], triangles: [] } };
 }
 
-function lettersOf(...sizes: readonly { readonly blocks: readonly SizedBlock[] }[]): readonly (string | undefined)[] {
+function lettersOf(...sizes: readonly LetteredSize[]): readonly (string | undefined)[] {
   const letters = assignLetters(pattern, sizes, fabrics);
   return [0, 1].map((unit) => letters[cutKey('A', `unit ${unit}`, 0)]);
 }

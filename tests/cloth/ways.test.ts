@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { backingWays } from '../../src/shared/cloth/backing.ts';
 import { bindingWays } from '../../src/shared/cloth/bindingWays.ts';
 import { cuttingPlan } from '../../src/shared/cloth/cuttingPlan.ts';
-import { longWays } from '../../src/shared/cloth/longWays.ts';
 import { packagedFor } from '../../src/shared/cloth/packaged.ts';
 import { count, given } from '../../src/shared/measure/traced.ts';
 import { setBorderCut, setBundle, setFabricPrice } from '../../src/shared/pattern/edits/index.ts';
@@ -84,15 +83,8 @@ describe('long strips', () => {
     ...{ width: given(60.5, ''), height: given(3.5, ''), count: count(2, 'strips') },
   };
 
-  // Computed: two strips of 60½ are 121 inches, four joined widths of 40, each 3½: 14 inches; along the cloth 60½ for both.
-  test('are compared across with joins and along in one piece', () => {
-    const [across, along] = longWays(border, houseOf(40, 2).house);
-    expect(across).toMatchObject({ cut: 'across', joins: 3, length: { value: 14 }, yards: { value: 0.5 } });
-    expect(along).toMatchObject({ cut: 'along', joins: 0, length: { value: 60.5 }, yards: { value: 1.75 } });
-  });
-
   test('cut along the cloth are never joined, and stand across the strip', () => {
-    const plan = cuttingPlan('sea', [{ ...border, along: true }], houseOf(40).house);
+    const plan = cuttingPlan('sea', [{ ...border, lengthwise: true }], houseOf(40).house);
     expect(plan).toMatchObject({ stripCount: 1, length: { value: 60.5 }, proven: true });
     expect(plan.strips[0]?.pieces).toMatchObject([{ width: 3.5, height: 60.5, count: 2 }]);
   });
@@ -101,10 +93,10 @@ describe('long strips', () => {
     const demo = demoPattern();
     const [border0] = demo.borders;
     if (border0 === undefined) throw new Error('the demo has no border');
-    const pattern = setBorderCut.apply(demo, { border: border0.id, cut: 'along' });
+    const pattern = setBorderCut.apply(demo, { border: border0.id, way: 'lengthwise' });
     for (const { cloth } of workOut(pattern).sizes) {
       const own = cloth.pieces.filter(({ use }) => use.some(({ unit }) => unit === border0.id));
-      expect(own.map(({ along, joined }) => [along, joined])).toEqual(own.map(() => [true, undefined]));
+      expect(own.map(({ lengthwise, joined }) => [lengthwise, joined])).toEqual(own.map(() => [true, undefined]));
     }
   });
 });
@@ -186,6 +178,6 @@ test('what finishes the demo is compared in every size', () => {
   for (const size of worked.sizes) {
     const { backing, borders } = finishingIn(worked, size);
     expect(backing[0]?.yards.value).toBe(size.cloth.backing.yards.value);
-    for (const { ways } of borders) expect(ways.map(({ cut }) => cut)).toEqual(['across', 'along']);
+    for (const { ways } of borders) expect(ways.map(({ way }) => way)).toEqual(['straight', 'diagonal', 'lengthwise']);
   }
 });

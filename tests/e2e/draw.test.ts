@@ -86,7 +86,7 @@ describeWithTool('chromium', 'drawing a block', () => {
   });
 
   // A star of four geese about a square, four plain corners: nine units, three distinct (common practice, from memory).
-  const STAR = [/Plain square 2¼″ square 4$/, /Flying geese 4½″ × 2¼″ 4$/, /Plain square 4½″ square 1$/];
+  const STAR = [/Plain square 3″ square 4$/, /Flying geese 6″ × 3″ 4$/, /Plain square 6″ square 1$/];
 
   it('draws a star with the mouse: units are found and counted, acts are undone by name, a reload keeps it', async () => {
     const { page } = one;
@@ -203,10 +203,40 @@ describeWithTool('chromium', 'drawing a block', () => {
     await keys(page, 'Home');
     await page.getByText('sewn together').waitFor();
     await keys(page, 'End');
-    await page.getByText('in single patches').waitFor();
+    await page.getByText('in patches').waitFor();
     const sizes = page.getByRole('radiogroup', { name: 'Finished block, inches' });
     await sizes.locator('label', { hasText: '12″, on the ruler' }).click();
     await page.getByText('In Cot: 12″ finished').waitFor();
+  });
+
+  it('looks nearer, picks by a box, and sets a copied part in elsewhere', async () => {
+    const { page } = one;
+    await drawNew(page, 'Wrack');
+    const table = tableOf(page);
+    await table.focus();
+    await keys(page, 'c', 'w', 'w', 'w', 'w', 'ArrowRight', 'ArrowRight', 'Enter', 'ArrowDown', 'ArrowDown');
+    await keys(page, 'ArrowDown', 'ArrowDown', 'Enter', 'ArrowUp', 'ArrowUp', 'ArrowLeft', 'ArrowLeft', 'Enter');
+    await keys(page, 'ArrowRight', 'ArrowRight', 'ArrowRight', 'ArrowRight', 'Enter');
+    // Once again a single cut: a diagonal in the first of the four squares.
+    await keys(page, 'w', 'w', 'w', 'ArrowUp', 'ArrowUp', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'ArrowLeft', 'Enter');
+    await keys(page, 'ArrowRight', 'ArrowRight', 'ArrowDown', 'ArrowDown', 'Enter');
+    await page.getByText('5 patches').waitFor();
+    const at = await pointerTo(page);
+    await keys(page, 's');
+    await page.mouse.move(...at(-0.15, -0.15));
+    await page.mouse.down();
+    await page.mouse.move(...at(2.2, 2.2), { steps: 5 });
+    await page.mouse.up();
+    await page.getByRole('heading', { name: '2 patches' }).waitFor();
+    await table.focus();
+    await keys(page, 'Control+c', 'Control+v', 'ArrowRight', 'ArrowRight', 'r', 'Enter');
+    await page.getByText('6 patches').waitFor();
+    await page.getByRole('button', { name: 'Undo: set in a copied part at 2 across, 0 down' }).waitFor();
+    await page.mouse.move(...at(2, 2));
+    await page.mouse.wheel(0, -400);
+    await expect.poll(() => page.getByRole('button', { name: 'Whole drawing' }).isEnabled()).toBe(true);
+    await keys(page, '0');
+    await expect.poll(() => page.getByRole('button', { name: 'Whole drawing' }).isEnabled()).toBe(false);
   });
 
   it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {

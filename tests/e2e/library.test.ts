@@ -121,6 +121,22 @@ describeWithTool('chromium', 'the library', () => {
     await expect.poll(() => blocks(page).getByRole('option').count()).toBe(1);
   });
 
+  it('shows a recipe that was just brought in, however far down the shelf it stands', async () => {
+    const { page } = one;
+    await page.getByRole('searchbox').fill('');
+    const last = { ...starter('pinwheel'), id: 'last-of-all', name: 'Zz, last of all' };
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Bring in a file' }).click();
+    const buffer = Buffer.from(JSON.stringify(last));
+    await (await chooser).setFiles({ name: 'last.recipe.json', mimeType: 'application/json', buffer });
+    const card = block(page, /^Zz, last of all/);
+    await card.waitFor();
+    await expect.poll(() => card.getAttribute('aria-selected')).toBe('true');
+    const [box, shelf] = [await card.boundingBox(), await blocks(page).boundingBox()];
+    expect(box?.y ?? 0).toBeGreaterThanOrEqual(shelf?.y ?? Number.POSITIVE_INFINITY);
+    expect(box?.y ?? Number.POSITIVE_INFINITY).toBeLessThan((shelf?.y ?? 0) + (shelf?.height ?? 0));
+  });
+
   it('says what a newer revision would change in the pattern before it is taken, and undo takes it back', async () => {
     const { page } = one;
     await page.getByRole('searchbox').fill('shoo');

@@ -6,6 +6,7 @@ import { workOf } from '../../src/shared/piecing/allowance/work.ts';
 import { laidPiece } from '../../src/shared/piecing/foundation/laidPiece.ts';
 import { papersOf } from '../../src/shared/piecing/foundation/paper.ts';
 import {
+  canSewOnPaper,
   type FoundationPlan,
   type FoundationSections,
   foundationSections,
@@ -173,6 +174,7 @@ describe('sewing on paper', () => {
     for (const { id } of starterRecipes()) {
       const drawing = drawingOf(id);
       const found = foundationSections(drawing);
+      expect(canSewOnPaper(drawing)).toBe(found.ok);
       if (found.ok) expect(sewnAgain(drawing, found.plan)).toHaveLength(drawing.patches.length);
     }
   });

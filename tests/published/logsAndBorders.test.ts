@@ -71,7 +71,7 @@ describe('butted borders', () => {
     const cut: number[] = [];
     for (const id of ['first', 'second', 'third']) {
       const border = { id, name: `Border ${id}`, fabric: 'sand', width: 1, first: 'ends' as const };
-      const sewn = buttBorder(top, border, 1, house);
+      const sewn = buttBorder(top, border, { sides: 1, ends: 1 }, house);
       cut.push(...sewn.logs.map(({ part }) => (part.kind === 'strip' ? part.cutLength.value : 0)));
       top = sewn.top;
     }

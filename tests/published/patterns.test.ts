@@ -158,6 +158,48 @@ describe('published blocks through a whole pattern', () => {
   });
 });
 
+describe('the 37½ × 43½ wall quilt', () => {
+  // American Patchwork & Quilting, wall quilt pattern: 2×2 blocks 11×14 finished, three-strip sashing 3 finished in all,
+  // also outside.
+  const worked = workOut(testPattern('panes'));
+  const size = sizeOf(worked, 'wall');
+  const cutsOf = (unit: string) =>
+    size.cloth.pieces
+      .filter(({ use }) => use.some((one) => one.unit === unit))
+      .map((line) => [line.fabric, line.count.value, line.height.value, line.width.value]);
+
+  test('measures what is published, and nothing stands in the way', () => {
+    expect([size.quilt.unfinished.width.value, size.quilt.unfinished.height.value]).toEqual([37.5, 43.5]);
+    expect(worked.findings).toEqual([]);
+  });
+
+  test('cuts the published sashing strips and borders', () => {
+    expect(cutsOf('sashing').sort()).toEqual([
+      ['cream', 12, 1.5, 11.5],
+      ['cream', 12, 1.5, 14.5],
+      ['green', 6, 1.5, 11.5],
+      ['green', 6, 1.5, 14.5],
+    ]);
+    expect(cutsOf('frame').map(([, count, width, length]) => [count, width, length])).toEqual([
+      [2, 3.5, 37.5],
+      [2, 3.5, 37.5],
+    ]);
+  });
+
+  test('takes the published batting, backing and binding', () => {
+    const { batting, backing, binding } = size.cloth;
+    expect([batting.width.value, batting.height.value]).toEqual([46, 52]);
+    expect(backing.yards.value).toBe(2 + 5 / 8);
+    expect([binding.strips.value, binding.stripWidth.value]).toEqual([5, 2.5]);
+  });
+
+  // Three 1½ strips sewn side by side measure 3½ (seam test, common practice).
+  test('every sashing of three strips is as wide as its cornerstone', () => {
+    const corner = size.cloth.pieces.find(({ use }) => use.some(({ unit }) => unit === 'cornerstones'));
+    expect([corner?.count.value, corner?.width.value]).toEqual([9, 3.5]);
+  });
+});
+
 describe('published quilts through a whole pattern', () => {
   // Quilting magazine (scan): three rounds 1 finished on a 29½×19½ top, along the long edge first.
   test('butted borders', () => {
@@ -175,6 +217,17 @@ describe('published quilts through a whole pattern', () => {
       ...[33.5, 33.5, 25.5, 25.5],
     ]);
     expect([quilt.unfinished.width.value, quilt.unfinished.height.value]).toEqual([35.5, 25.5]);
+  });
+
+  // Quilting handbook, p. 150: quilt measure + 2 × border width + 4; a 3-inch border adds 10.
+  test('mitred borders', () => {
+    const borders = [
+      { id: 'frame', name: 'Frame', fabric: 'wrack', width: 3, first: 'sides', corners: 'mitred' } as const,
+    ];
+    const { quilt, findings } = sizeOf(workOut(plainQuilt(29, 19, { borders })), 'only');
+    expect(quilt.strips.map(({ cutLength }) => cutLength.value)).toEqual([29.5, 29.5, 39.5, 39.5]);
+    expect([quilt.unfinished.width.value, quilt.unfinished.height.value]).toEqual([35.5, 25.5]);
+    expect(findings).toEqual([]);
   });
 
   // American Patchwork & Quilting, patterns: binding strips 2½×42 follow from (perimeter + 10) ÷ 40, up.

@@ -27,8 +27,8 @@ describe('every file that comes with the program, and every one the tests keep, 
     new Ajv2020({ allErrors: true, formats: { date: true } }).compile(
       JSON.parse(readFileSync(join(schemaFolder, `${kind}.schema.json`), 'utf8')),
     );
-  const folders = '{resources/{demo,recipes},tests/fixtures/{patterns,formats}}';
-  it.each(['pattern', 'recipe'])('%s files', (kind) => {
+  const folders = '{resources/{demo,recipes,mattresses,motifs},tests/fixtures/{patterns,formats}}';
+  it.each(['pattern', 'recipe', 'mattresses', 'motif'])('%s files', (kind) => {
     const validate = compiled(kind);
     const files = globSync(`${folders}/*.${kind}.json`, { cwd: project });
     expect(files.length).toBeGreaterThan(0);

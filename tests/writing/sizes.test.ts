@@ -55,7 +55,7 @@ test('a backing in one piece has no panels to sew', () => {
   expect(small).toContain('The backing is one piece.');
   const mixed = textOf(bookOf(testPattern('shingle')), 'finishing');
   expect(mixed).toContain('Where the chart gives more than one backing panel');
-  expect(mixed).toContain('1 of 44″ × WOF | 2 of 86″ × WOF, seams down');
+  expect(mixed).toContain('1 of 45″ × WOF | 2 of 87″ × WOF, seams down');
 });
 
 test('words are only explained when they are used', () => {

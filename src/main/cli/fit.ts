@@ -1,4 +1,4 @@
-import { sizeText } from '../../shared/measure/fraction.ts';
+import { inchesText, sizeText } from '../../shared/measure/fraction.ts';
 import { plain, type TracedSize } from '../../shared/measure/traced.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { EXIT } from './exit.ts';
@@ -64,8 +64,10 @@ function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
   return [
     row('Finished', ({ finished }) => tracedSizeText(finished)),
     row('Unfinished top', ({ unfinished }) => tracedSizeText(unfinished)),
-    row('Blocks', ({ blocks }) => rowsText(blocks.down, blocks.across)),
+    row('Blocks', blocksText),
     row('Block, finished', ({ blocks }) => sizeText(blocks.finished.width, blocks.finished.height)),
+    ...settingRows(sizes),
+    ...triangleRows(sizes),
     ...borderRows(sizes),
     row('Points to match', ({ points }) => points.toLocaleString('en')),
     row('Seams that nest', ({ seams }) => seams.nest.toLocaleString('en')),
@@ -74,13 +76,41 @@ function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
   ];
 }
 
-function rowsText(rows: number, across: number): string {
-  return `${rows} ${rows === 1 ? 'row' : 'rows'} of ${across}`;
+function blocksText({ setting, rows, blocks }: SizeFit): string {
+  if (setting === 'straight') return `${blocks.down} ${blocks.down === 1 ? 'row' : 'rows'} of ${blocks.across}`;
+  const all = rows.reduce((sum, many) => sum + many, 0);
+  const word = setting === 'on-point' ? 'diagonal row' : 'strip';
+  return `${all} in ${rows.length} ${word}${rows.length === 1 ? '' : 's'}`;
 }
 
 function tracedSizeText(size: TracedSize): string {
   const { width, height } = plain(size);
   return sizeText(width, height);
+}
+
+function settingRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+  const titles = sizes.flatMap(({ pieces }) => pieces.map(({ what }) => what));
+  return [...new Set(titles)].map((title) => [
+    `${title}, cut`,
+    sizes.map(({ pieces }) => {
+      const own = pieces.filter(({ what }) => what === title);
+      return own.map(({ count, cut }) => `${count} of ${tracedSizeText(cut)}`).join(', ') || '–';
+    }),
+  ]);
+}
+
+function triangleRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+  const titles = sizes.flatMap(({ triangles }) => triangles.map(({ what }) => what));
+  return [...new Set(titles)].map((title) => [
+    `${title}, cut`,
+    sizes.map(({ triangles }) => {
+      const own = triangles.filter(({ what }) => what === title);
+      const texts = own.map(
+        (one) => `${one.triangles} from ${one.squares.value} of ${inchesText(one.square.value)}, ${one.cut}`,
+      );
+      return texts.join(', ') || '–';
+    }),
+  ]);
 }
 
 function borderRows(sizes: readonly SizeFit[]): readonly FactRow[] {

@@ -4,6 +4,7 @@ import type { TracedSize } from '../../shared/measure/traced.ts';
 import { fabricsForRoles, freshPattern } from '../../shared/pattern/fresh.ts';
 import { withHeld } from '../../shared/pattern/recipes.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
+import { type FoundationSections, foundationSections } from '../../shared/piecing/foundation/sections.ts';
 import type { BlockPart } from '../../shared/piecing/piecing.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
 import type { SizedUnit } from '../../shared/quilt/sized.ts';
@@ -32,6 +33,8 @@ export interface BlockFacts {
   /** What is cut for one block; each role is a fabric of its own. */
   readonly pieces: readonly PieceLine[];
   readonly unfinished: TracedSize;
+  /** Whether the whole block can be sewn on paper: its sections, their patches in order, and how they are joined, or why not. */
+  readonly onPaper: FoundationSections;
 }
 
 /** One distinct unit. */
@@ -64,6 +67,7 @@ export function recipeFacts(recipe: Recipe, library: readonly Recipe[]): RecipeF
     seams: root,
     pieces: size.cloth.pieces.filter(({ use }) => use.some((one) => one.block !== null)),
     unfinished: sized.unfinished,
+    onPaper: foundationSections(drawing),
   };
   return { id, name, finished: size.quilt.block, roles, block: facts, findings };
 }

@@ -4,6 +4,7 @@ import type { CutWishes } from './cut.ts';
 import { EXIT } from './exit.ts';
 import { ownVersion } from './program.ts';
 import type { PublishWishes } from './publish.ts';
+import type { SizeWishes } from './sizes.ts';
 import type { Terminal } from './terminal.ts';
 
 /**
@@ -62,6 +63,7 @@ function commands(terminal: Terminal, ended: Ended): Command {
     .addHelpText('after', '\nExit codes: 0 fine, 1 findings that stop publishing, 2 bad input or usage.');
   addFit(program, terminal, ended);
   addCut(program, terminal, ended);
+  addSizes(program, terminal, ended);
   addRecipe(program, terminal, ended);
   addPlan(program, terminal, ended);
   addLibrary(program, terminal, ended);
@@ -92,6 +94,21 @@ function addCut(program: Command, terminal: Terminal, ended: Ended): void {
     .action(async (file: string, { json, ...wishes }: Wishes & CutWishes) => {
       const { runCut } = await import('./cut.ts');
       ended(await runCut(file, wishes, json === true, terminal));
+    });
+}
+
+function addSizes(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'sizes', 'the best sizes of a pattern for a bed or two numbers, with their reasons')
+    .argument('<file>', 'a .pattern.json')
+    .option('--target <size>', 'a width and a height: 60x80, or 150x200cm')
+    .option('--bed <mattress>', 'a mattress of the tables that come with the program, such as queen')
+    .option('--beds <file>', 'a table of mattresses of your own')
+    .option('--drop <length>', 'how far it hangs over both sides and the foot')
+    .option('--tuck <length>', 'how much is tucked about the pillows')
+    .option('--most <number>', 'how many sizes to tell', '8')
+    .action(async (file: string, { json, ...wishes }: Wishes & SizeWishes) => {
+      const { runSizes } = await import('./sizes.ts');
+      ended(runSizes(file, wishes, json === true, terminal));
     });
 }
 

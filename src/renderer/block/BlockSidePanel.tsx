@@ -28,8 +28,9 @@ export function BlockSidePanel({ shown, drawn }: { readonly shown: ShownBlock; r
   }
   if (drawn === null) return <BlockPanel shown={shown} />;
   if (here && selection.kind === 'seam') {
-    const grid = (shown.size?.quilt.block.width ?? drawn.recipe.finished) / drawn.drawing.width;
-    return <SeamPanel drawn={drawn} seam={selection.seam} grid={grid} onBack={back} />;
+    const finished = shown.sized === undefined ? drawn.recipe.finished : shown.size?.quilt.block.width;
+    const grid = (finished ?? drawn.recipe.finished) / drawn.drawing.width;
+    return <SeamPanel drawn={drawn} picked={selection} grid={grid} onBack={back} />;
   }
   const patches =
     here && selection.kind === 'patches' ? selection.patches.filter((one) => drawn.drawing.patches[one]) : [];

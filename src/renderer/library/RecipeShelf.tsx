@@ -1,13 +1,5 @@
 import { memo, useEffect, useMemo, useState } from 'react';
-import {
-  Collection,
-  GridLayout,
-  ListBox,
-  ListBoxItem,
-  ListBoxLoadMoreItem,
-  Size,
-  Virtualizer,
-} from 'react-aria-components';
+import { Collection, ListBox, ListBoxItem, ListBoxLoadMoreItem, Size, Virtualizer } from 'react-aria-components';
 import type { RecipeCard } from '../../shared/contract.ts';
 import { Button } from '../parts/Button.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
@@ -17,6 +9,7 @@ import type { ShelfProps } from './PatternShelf.tsx';
 import styles from './RecipeShelf.module.css';
 import { giveFound } from './recipeActs.ts';
 import { useRecipePicture } from './useDrawn.ts';
+import { useInSight } from './useInSight.ts';
 import type { Shelf } from './useShelf.ts';
 import { type Filters, isFiltered } from './wishes.ts';
 
@@ -52,6 +45,7 @@ export interface RecipeShelfProps extends ShelfProps {
 
 /** The house's block recipes, as many as there are: only those in sight are drawn. */
 export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick, filters, onFilter }: RecipeShelfProps) {
+  const sight = useInSight(picked, shelf);
   return (
     <section className={styles.shelf} aria-labelledby="recipes">
       <header className={styles.head}>
@@ -59,8 +53,9 @@ export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick, fi
         <FoundActs shelf={shelf} />
       </header>
       <FilterRow filters={filters} onChange={onFilter} />
-      <Virtualizer layout={GridLayout} layoutOptions={useLayoutOptions()}>
+      <Virtualizer layout={sight.layout} layoutOptions={useLayoutOptions()}>
         <ListBox
+          ref={sight.shelf}
           className={styles.grid ?? ''}
           aria-labelledby="recipes"
           layout="grid"

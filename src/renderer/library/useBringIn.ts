@@ -9,7 +9,7 @@ export interface Picked {
 }
 
 /**
- * Brings files into the library one after another and says what came of each.
+ * Brings files into the library one after another, recipes first, and says what came of each.
  * @param onDone what to show of a file that came in; null when all of it was here already
  */
 export function useBringIn(
@@ -17,7 +17,7 @@ export function useBringIn(
 ): (files: readonly Promise<File>[]) => Promise<void> {
   const studio = useStudio();
   return async (chosen) => {
-    const files = await Promise.all(chosen);
+    const files = (await Promise.all(chosen)).sort((a, b) => Number(isRecipe(b)) - Number(isRecipe(a)));
     for (const file of files) {
       const imported = await bringIn(studio, file, files);
       if (imported !== null) onDone(shown(imported));

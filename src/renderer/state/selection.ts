@@ -15,12 +15,21 @@ export type Selection =
   | { readonly kind: 'unit'; readonly block: string; readonly unit: UnitKey }
   | { readonly kind: 'cells'; readonly block: string; readonly cells: readonly Cell[] }
   | { readonly kind: 'patches'; readonly block: string; readonly patches: readonly number[] }
-  /** A straight line of seams of a drawing, by its ends in grid units. */
-  | { readonly kind: 'seam'; readonly block: string; readonly seam: readonly [Point, Point] }
+  | SeamPicked
   | { readonly kind: 'places'; readonly places: readonly Cell[] }
   | { readonly kind: 'border'; readonly border: string }
   | { readonly kind: 'fabric'; readonly fabric: string }
   | { readonly kind: 'piece'; readonly letter: string };
+
+/** A straight line of seams of a drawing, by its ends in grid units. */
+export interface SeamPicked {
+  readonly kind: 'seam';
+  readonly block: string;
+  readonly seam: readonly [Point, Point];
+  /** The whole line, and the stretch of it that was picked, between the seams that meet it: `seam` is one of them. */
+  readonly whole: readonly [Point, Point];
+  readonly near: readonly [Point, Point];
+}
 
 /** Nothing in particular: the pattern as a whole. */
 export const WHOLE_PATTERN: Selection = { kind: 'pattern' };

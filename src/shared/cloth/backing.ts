@@ -8,11 +8,11 @@ import { widthsFor } from './join.ts';
 /** Backing and batting are asked for in whole inches. */
 const WHOLE_INCH = 1;
 
-/** The quilt and as much again beyond each side as the pattern says, in whole inches, up. */
+/** The top as it is laid on the batting, and as far beyond each side as the pattern says, in whole inches, up. */
 function beyond(quilt: Quilt, { backing }: Pattern): TracedSize {
   const extra = times(count(2, ''), given(backing.beyond, 'beyond each side'));
-  const side = (finished: Traced) => rounded(plus(finished, extra), WHOLE_INCH, 'up');
-  return { width: side(quilt.finished.width), height: side(quilt.finished.height) };
+  const side = (top: Traced) => rounded(plus(named(top, 'top'), extra), WHOLE_INCH, 'up');
+  return { width: side(quilt.unfinished.width), height: side(quilt.unfinished.height) };
 }
 
 /**

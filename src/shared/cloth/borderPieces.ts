@@ -1,24 +1,32 @@
-import { longer, same } from '../measure/inches.ts';
-import { count, named, type Traced, times } from '../measure/traced.ts';
-import type { Pattern } from '../pattern/schema.ts';
+import { same } from '../measure/inches.ts';
+import { count } from '../measure/traced.ts';
+import type { Border, House, Pattern } from '../pattern/schema.ts';
 import type { Quilt, StripLeaf } from '../quilt/quilt.ts';
 import type { PieceLine } from './cloth.ts';
-import { widthsFor } from './join.ts';
+import { joining, lostInAJoin } from './join.ts';
 import { type BorderPair, borderKey, type Letters } from './letters.ts';
+import { patchLines } from './settingPieces.ts';
 
 /**
- * The lines of the chart for borders, from the inside out: strips cut across the cloth. A strip longer than the usable width is
- * made by joining strips end to end with straight seams and cutting the length from them; both strips of a pair are
- * cut from one joined length, and each join loses two seams. A border that is cut along the cloth is never joined.
+ * The lines of the chart for borders, from the inside out: their strips, then what stands in their corners. Strips are cut
+ * across the cloth, and one longer than the usable width is made by joining strips end to end: both strips of a pair are cut
+ * from one joined length, and each join loses some of it. A border cut lengthwise has each strip in one piece.
  */
 export function borderLines(quilt: Quilt, pattern: Pattern, letters: Letters): readonly PieceLine[] {
-  const pairs = new Map<string, StripLeaf[]>();
+  return pattern.borders.flatMap((border) => {
+    const corners = quilt.patches.filter((patch) => patch.border === border.id);
+    return [...stripLines(quilt, border, pattern.house, letters), ...patchLines(corners, pattern.house, letters)];
+  });
+}
+
+/** The lines for the strips of one border. */
+export function stripLines(quilt: Quilt, border: Border, house: House, letters: Letters): readonly PieceLine[] {
+  const pairs = new Map<BorderPair, StripLeaf[]>();
   for (const strip of quilt.strips) {
-    const key = borderKey(strip.border, pairOf(strip));
-    pairs.set(key, [...(pairs.get(key) ?? []), strip]);
+    if (strip.border === border.id) pairs.set(pairOf(strip), [...(pairs.get(pairOf(strip)) ?? []), strip]);
   }
-  return [...pairs].flatMap(([key, strips]) =>
-    equalLengths(strips).map((equal) => borderLine(key, equal, pattern, letters)),
+  return [...pairs].flatMap(([pair, strips]) =>
+    equalLengths(strips).map((equal) => borderLine(letters[borderKey(border.id, pair)] ?? '', equal, border, house)),
   );
 }
 
@@ -36,27 +44,23 @@ function equalLengths(strips: readonly StripLeaf[]): readonly (readonly StripLea
   return groups;
 }
 
-function borderLine(key: string, strips: readonly StripLeaf[], pattern: Pattern, letters: Letters): PieceLine {
+function borderLine(letter: string, strips: readonly StripLeaf[], border: Border, house: House): PieceLine {
   const [first] = strips as readonly [StripLeaf, ...StripLeaf[]];
-  const pair = pairOf(first);
+  const { cutLength, cutWidth, fabric } = first;
   const many = count(strips.length, strips.length === 1 ? 'strip' : 'strips');
-  const lies = first.cutLength.value >= first.cutWidth.value;
-  const border = pattern.borders.find(({ id }) => id === first.border);
-  const name = border?.name ?? first.border;
-  return {
-    letter: letters[key] ?? '',
-    fabric: first.fabric,
-    width: lies ? first.cutLength : first.cutWidth,
-    height: lies ? first.cutWidth : first.cutLength,
+  const lies = cutLength.value >= cutWidth.value;
+  const words = `${border.name}, ${pairOf(first)}`;
+  const line: PieceLine = {
+    letter,
+    fabric,
+    width: lies ? cutLength : cutWidth,
+    height: lies ? cutWidth : cutLength,
     count: many,
     spare: 0,
-    use: [{ block: null, unit: first.border, words: `${name}, ${pair}`, patches: strips.length, count: strips.length }],
+    use: [{ block: null, unit: first.border, words, patches: strips.length, count: strips.length }],
     cutAs: 'long-strip',
-    ...(border?.cut === 'along' ? ({ along: true } as const) : joining(many, first.cutLength, pattern)),
   };
-}
-
-function joining(many: Traced, length: Traced, pattern: Pattern): { readonly joined?: Traced } {
-  if (!longer(length.value, pattern.house.usableWidth)) return {};
-  return { joined: widthsFor(times(many, named(length, 'long')), pattern.house) };
+  if (border.lengthwise) return { ...line, lengthwise: true };
+  const lost = border.joins === 'diagonal' ? lostInAJoin(house, cutWidth.value) : undefined;
+  return { ...line, ...joining(many, cutLength, house, lost) };
 }

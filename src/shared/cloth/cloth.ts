@@ -27,8 +27,20 @@ export interface PieceLine {
    * into all `count` pieces.
    */
   readonly joined?: Traced;
-  /** Only for a border that is cut along the length of the cloth, in one piece: its long side runs along the cloth. */
-  readonly along?: true;
+  /** With `joined`, when the strips are joined on the diagonal: what each join takes up. */
+  readonly lostInJoin?: Traced;
+  /** Only for squares that are cut on the diagonal into triangles. */
+  readonly cutUp?: CutUp;
+  /** Cut along the cloth, in one piece however long. */
+  readonly lengthwise?: true;
+}
+
+/** How squares are cut into triangles: once diagonally into two, or twice into four. */
+export interface CutUp {
+  readonly into: 2 | 4;
+  readonly needed: number;
+  /** Triangles left over. */
+  readonly spare: number;
 }
 
 /** How the strip sets of one line are crosscut. */

@@ -9,7 +9,9 @@ import { outsideBundle } from './bundle/outside.ts';
 import type { Cloth, PieceLine } from './cloth.ts';
 import { fabricNeeds } from './fabricNeeds.ts';
 import { compareLetters, type FabricOf, type Letters } from './letters.ts';
+import { settingLines } from './settingPieces.ts';
 import { stripSetLines } from './stripSets.ts';
+import { triangleLines } from './trianglePieces.ts';
 
 /** One size, ready to be cut. */
 export interface ClothInput {
@@ -36,10 +38,15 @@ export function clothFor(input: ClothInput): Cloth {
   };
 }
 
-/** Blocks by letter, then borders from the inside out. */
+/** Blocks by letter, then what stands between them, then borders from the inside out. */
 function cutList({ quilt, blocks, fabricOf, pattern, letters }: ClothInput): readonly PieceLine[] {
   const cuts = unitCuts(blocks, fabricOf, letters);
   const inBlocks = [...blockLines(cuts), ...stripSetLines(cuts, pattern.house)];
   inBlocks.sort((a, b) => compareLetters(a.letter, b.letter));
-  return [...inBlocks, ...borderLines(quilt, pattern, letters)];
+  return [
+    ...inBlocks,
+    ...settingLines(quilt, pattern, letters),
+    ...triangleLines(quilt, letters),
+    ...borderLines(quilt, pattern, letters),
+  ];
 }

@@ -14,18 +14,18 @@ export interface LetteredKind extends Kind {
  * What is really laid on the cloth for one line of the chart.
  * - Pieces lie with the long side along the strip or, where that saves cloth, across it.
  * - Strips for sets, for binding and for borders lie along the strip.
- * - Borders cut along the cloth stand across the strip, as long as they are.
- * - Joined border strips are whole widths of cloth and one shorter end.
+ * - Joined border strips are whole widths of cloth and one shorter end; those cut lengthwise stand upright in theirs.
  * - A piece wider than the cloth both ways is pieced from panels as a backing is; a finding says so elsewhere.
  */
 export function laidFor(line: PieceLine, house: House): readonly LetteredKind[] {
-  const { letter, width, height, count, cutAs, joined, along } = line;
+  const { letter, width, height, count, cutAs, joined, lostInJoin, lengthwise } = line;
   const kind = (w: number, h: number, n: number, turns: boolean) => ({ letter, width: w, height: h, count: n, turns });
   if (joined !== undefined) {
     const reach = times(count, width);
-    return joinedKinds(joined.value, lastWidth(reach, joined, house), height.value, house, kind);
+    return joinedKinds(joined.value, lastWidth(reach, joined, house, lostInJoin), height.value, house, kind);
   }
-  if (along === true) return [kind(height.value, width.value, count.value, false)];
+  if (lengthwise && !longer(height.value, house.usableWidth))
+    return [kind(height.value, width.value, count.value, false)];
   if (cutAs !== 'piece' && !longer(width.value, house.usableWidth))
     return [kind(width.value, height.value, count.value, false)];
   if (!longer(height.value, house.usableWidth)) return [kind(width.value, height.value, count.value, true)];

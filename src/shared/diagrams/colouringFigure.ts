@@ -8,8 +8,7 @@ import { quiltAlt } from './quiltFigure.ts';
 /** The quilt as outlines only, for a maker to colour. */
 export function colouringFigure(quilt: Quilt, blocks: readonly FigureBlock[]): Figure {
   const gathering = gatherCloth(blocks);
-  for (const leaf of quilt.blocks) gathering.addBlock(leaf);
-  for (const strip of quilt.strips) gathering.addStrip(strip);
+  for (const leaf of [...quilt.blocks, ...quilt.patches, ...quilt.triangles, ...quilt.strips]) gathering.add(leaf);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
   const outlines = [...gathering.cloth.values()].flat();
   return {

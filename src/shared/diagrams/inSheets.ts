@@ -16,7 +16,7 @@ const OVERLAP = 0.25;
 const CROSS = 0.15;
 
 /**
- * A figure of lines on as many sheets as it needs. Where two sheets meet both show the same line with two crosses on it and a
+ * A figure on as many sheets as it needs. Where two sheets meet both show the same line with two crosses on it and a
  * numeral beside each: one sheet is cut on its line and laid on the other so that the crosses meet.
  * @param room the largest a sheet may be, inches
  * @returns one sheet, the figure itself, when it fits
@@ -106,7 +106,7 @@ function joinMarks(join: Join, box: Box, first: number): readonly Mark[] {
   return [line(point(from), point(from + long), 'measure'), ...crosses];
 }
 
-/** What of a mark lies in a box: lines are cut off at it; letters stay with the sheet they stand on, arrows as far as they reach. */
+/** What of a mark lies in a box: lines and cloth are cut off at it; letters stay with the sheet they stand on, arrows as far as they reach. */
 function clipped(mark: Mark, box: Box): readonly Mark[] {
   switch (mark.kind) {
     case 'line':
@@ -118,9 +118,31 @@ function clipped(mark: Mark, box: Box): readonly Mark[] {
       const [from, to] = [path?.[0], path?.at(-1)];
       return from === undefined || to === undefined ? [] : [{ ...mark, from, to }];
     }
-    case 'area':
-      return [];
+    case 'area': {
+      const outlines = mark.outlines.map((outline) => outlineIn(outline, box)).filter((outline) => outline.length > 2);
+      return outlines.length === 0 ? [] : [{ ...mark, outlines }];
+    }
   }
+}
+
+/** What of an outline lies in a box (Sutherland and Hodgman, 1974): cut off at one side after another. */
+function outlineIn(outline: readonly Point[], { x, y, width, height }: Box): readonly Point[] {
+  const sides: readonly ((point: Point) => number)[] = [
+    (point) => point.x - x,
+    (point) => x + width - point.x,
+    (point) => point.y - y,
+    (point) => y + height - point.y,
+  ];
+  return sides.reduce<readonly Point[]>((rest, off) => {
+    return rest.flatMap((a, i) => {
+      const b = rest[(i + 1) % rest.length] as Point;
+      const [p, q] = [off(a), off(b)];
+      const here = p >= 0 ? [a] : [];
+      if (p >= 0 === q >= 0) return here;
+      const share = p / (p - q);
+      return [...here, { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) }];
+    });
+  }, outline);
 }
 
 function isIn({ x, y }: Point, box: Box): boolean {

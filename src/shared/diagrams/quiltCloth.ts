@@ -1,12 +1,15 @@
 import type { Point, Turn } from '../drawing/turn.ts';
-import type { BlockLeaf, StripLeaf } from '../quilt/quilt.ts';
+import { clip, type HalfPlane } from '../quilt/onPoint/clip.ts';
+import { turnedAbout } from '../quilt/onPoint/frame.ts';
+import { outlineOf } from '../quilt/onPoint/pieces.ts';
+import type { BlockLeaf, TopPiece } from '../quilt/quilt.ts';
+import { wholeBox } from '../quilt/wholeBox.ts';
 import { type ByFabric, type FigureBlock, patchesByFabric } from './blockCloth.ts';
-import { boxOutline } from './marks.ts';
+import type { Line } from './figure.ts';
 
 /** Gathers the cloth of a whole quilt by fabric. Every block is worked out once for each way it lies, then only moved. */
 export interface Gathering {
-  addBlock(leaf: BlockLeaf, by?: Point): void;
-  addStrip(strip: StripLeaf, by?: Point): void;
+  add(piece: TopPiece, by?: Point): void;
   readonly cloth: ByFabric;
 }
 
@@ -18,21 +21,28 @@ export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
   const cloth = new Map<string | null, Outlines>();
   const known = new Map<string, ByFabric>();
   const ofBlock = (leaf: BlockLeaf): ByFabric => {
-    const key = lyingKey(leaf.block, leaf.turn);
+    const key = `${lyingKey(leaf.block, leaf.turn)} ${leaf.tilt ?? 0} ${leaf.part?.from ?? 0} ${leaf.part?.to ?? 1}`;
     const found = known.get(key) ?? workedOut(blocks, leaf);
     known.set(key, found);
     return found;
   };
   return {
     cloth,
-    addBlock(leaf, by = HERE) {
-      for (const [fabric, outlines] of ofBlock(leaf))
-        addMoved(cloth, fabric, outlines, leaf.box.x + by.x, leaf.box.y + by.y);
-    },
-    addStrip(strip, by = HERE) {
-      addMoved(cloth, strip.fabric, [boxOutline(strip.box)], by.x, by.y);
+    add(piece, by = HERE) {
+      if (piece.kind !== 'block') {
+        addMoved(cloth, piece.fabric, [outlineOf(piece)], by.x, by.y);
+        return;
+      }
+      for (const [fabric, outlines] of ofBlock(piece))
+        addMoved(cloth, fabric, outlines, piece.box.x + by.x, piece.box.y + by.y);
     },
   };
+}
+
+/** The outline of a piece of the top as a line, moved. */
+export function pieceLine(piece: TopPiece, by: Point = HERE): Line {
+  const outline = outlineOf(piece).map(({ x, y }) => ({ x: x + by.x, y: y + by.y }));
+  return { kind: 'line', pen: 'unit', points: [...outline, outline[0] as Point] };
 }
 
 function lyingKey(block: string, turn: Turn): string {
@@ -43,12 +53,35 @@ function workedOut(blocks: readonly FigureBlock[], leaf: BlockLeaf): ByFabric {
   const block = blocks.find((one) => one.id === leaf.block);
   if (block === undefined) return new Map();
   const { drawing } = block.piecing;
-  return patchesByFabric(drawing, gridOf(leaf, drawing.width, drawing.height), block.fabricOf, leaf.turn);
+  const upright = patchesByFabric(drawing, gridOf(leaf, drawing.width, drawing.height), block.fabricOf, leaf.turn);
+  const { tilt, box } = leaf;
+  if (leaf.part !== undefined) return keptOf(upright, leaf);
+  if (tilt === undefined) return upright;
+  const middle = { x: box.width / 2, y: box.height / 2 };
+  const tilted = (outline: readonly Point[]) => outline.map((point) => turnedAbout(point, middle, tilt));
+  return new Map([...upright].map(([fabric, outlines]) => [fabric, outlines.map(tilted)]));
+}
+
+/** What is kept of a block that is cut off, from the corner of what is kept. */
+function keptOf(whole: ByFabric, leaf: BlockLeaf): ByFabric {
+  const { x, y } = wholeBox(leaf);
+  const [left, top] = [leaf.box.x - x, leaf.box.y - y];
+  const planes: readonly HalfPlane[] = [
+    { a: -1, b: 0, c: -left },
+    { a: 1, b: 0, c: left + leaf.box.width },
+    { a: 0, b: -1, c: -top },
+    { a: 0, b: 1, c: top + leaf.box.height },
+  ];
+  const kept = (outlines: readonly (readonly Point[])[]) =>
+    outlines
+      .map((outline) => clip(outline, planes).map((point) => ({ x: point.x - left, y: point.y - top })))
+      .filter((outline) => outline.length > 2);
+  return new Map([...whole].map(([fabric, outlines]) => [fabric, kept(outlines)]));
 }
 
 /** Finished inches of one of the block's grid units, however it is turned to fill its place. */
-function gridOf({ box, turn }: BlockLeaf, width: number, height: number): number {
-  return box.width / (turn.quarters % 2 === 0 ? width : height);
+function gridOf(leaf: BlockLeaf, width: number, height: number): number {
+  return wholeBox(leaf).width / (leaf.turn.quarters % 2 === 0 ? width : height);
 }
 
 /** A loop without anything else in it: sixteen thousand patches come through here. */

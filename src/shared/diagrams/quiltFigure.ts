@@ -1,9 +1,10 @@
 import { fractionOf } from '../measure/fraction.ts';
-import type { Quilt } from '../quilt/quilt.ts';
+import type { BlockLeaf, Quilt } from '../quilt/quilt.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
+import { borderIds } from './borderFigure.ts';
 import type { Area, Figure, Letter, Mark } from './figure.ts';
 import { boxLine, letter, middleOf } from './marks.ts';
-import { gatherCloth } from './quiltCloth.ts';
+import { gatherCloth, pieceLine } from './quiltCloth.ts';
 import { turnMark } from './turnMark.ts';
 
 export interface QuiltFigureOptions {
@@ -26,12 +27,12 @@ export interface QuiltFigureOptions {
 export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], options: QuiltFigureOptions): Figure {
   const { borders, edges = 'patch', tone = 'full' } = options;
   const gathering = gatherCloth(blocks);
-  for (const leaf of quilt.blocks) gathering.addBlock(leaf);
-  const strips = borders ? quilt.strips : [];
-  for (const strip of strips) gathering.addStrip(strip);
+  const setting = [...quilt.blocks, ...quilt.patches].filter((piece) => borders || piece.border === undefined);
+  const shown = [...setting, ...quilt.triangles, ...(borders ? quilt.strips : [])];
+  for (const leaf of shown) gathering.add(leaf);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
   const marks: Mark[] = [...areasOf(gathering.cloth, tone, edges)];
-  if (options.lines) marks.push(...[...quilt.blocks, ...strips].map((leaf) => boxLine(leaf.box, 'unit')));
+  if (options.lines) marks.push(...shown.map((leaf) => pieceLine(leaf)));
   if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
   if (options.turns === 'arrows') marks.push(...turnMarks(quilt, options.letters === true));
   if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));
@@ -41,24 +42,37 @@ export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], option
 /** How every block lies. Letters beside them tell which are mirrored; without letters feet do, when any is. */
 export function turnMarks(quilt: Quilt, lettered: boolean): readonly Mark[] {
   const feet = !lettered && quilt.blocks.some((leaf) => leaf.turn.mirrored);
-  return quilt.blocks.flatMap((leaf) => turnMark(leaf.box, leaf.turn, feet));
+  return inSetting(quilt).flatMap((leaf) => turnMark(leaf.box, leaf.turn, feet, leaf.tilt));
 }
 
 /** The letter of every block, in its corner when its middle is taken; “Ar” is A sewn as its mirror image. */
 export function blockLetters(quilt: Quilt, inCorner: boolean): readonly Letter[] {
-  return quilt.blocks.map(({ block, turn, box }) => {
+  return inSetting(quilt).map(({ block, turn, box, tilt = 0 }) => {
     const text = turn.mirrored ? `${block}r` : block;
     if (!inCorner) return letter(text, middleOf(box));
+    // On point the upper corner has the most room.
+    if (tilt !== 0) return letter(text, { x: box.x + box.width / 2, y: box.y - box.height * 0.02 });
     return letter(text, { x: box.x + box.width * 0.2, y: box.y + box.height * 0.24 });
   });
 }
 
+/** The blocks of the setting: the units of a border show how they lie. */
+function inSetting({ blocks }: Quilt): readonly BlockLeaf[] {
+  return blocks.filter(({ border }) => border === undefined);
+}
+
 /** What the quilt is, in a sentence. */
 export function quiltAlt(quilt: Quilt, name = 'The quilt'): string {
-  const across = new Set(quilt.blocks.map((leaf) => leaf.column)).size;
-  const down = new Set(quilt.blocks.map((leaf) => leaf.row)).size;
-  const borders = new Set(quilt.strips.map((strip) => strip.border)).size;
+  const borders = borderIds(quilt).length;
   const bordered = borders === 0 ? 'no borders' : borders === 1 ? 'one border' : `${borders} borders`;
   const [width, height] = [fractionOf(quilt.finished.width.value), fractionOf(quilt.finished.height.value)];
-  return `${name}: ${across} blocks across and ${down} down with ${bordered}, ${width} by ${height} inches finished.`;
+  return `${name}: ${blocksAlt(quilt)} with ${bordered}, ${width} by ${height} inches finished.`;
+}
+
+function blocksAlt(quilt: Quilt): string {
+  const blocks = inSetting(quilt);
+  if (blocks.some(({ tilt }) => tilt !== undefined)) return `${blocks.length} blocks on point`;
+  const across = new Set(blocks.map((leaf) => leaf.column)).size;
+  const down = new Set(blocks.map((leaf) => leaf.row)).size;
+  return `${across} blocks across and ${down} down`;
 }

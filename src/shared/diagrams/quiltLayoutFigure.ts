@@ -1,7 +1,7 @@
 import type { Quilt } from '../quilt/quilt.ts';
 import type { FigureBlock } from './blockCloth.ts';
 import type { Figure } from './figure.ts';
-import { boxLine } from './marks.ts';
+import { pieceLine } from './quiltCloth.ts';
 import { blockLetters, quiltFigure, turnMarks } from './quiltFigure.ts';
 
 /** Which block stands where and how it lies: letters and arrows over the quilt in pale cloth. */
@@ -12,7 +12,9 @@ export function quiltLayoutFigure(quilt: Quilt, blocks: readonly FigureBlock[], 
     tone: 'pale',
     ...(name === undefined ? {} : { name }),
   });
-  const outlines = [...quilt.blocks, ...quilt.strips].map((leaf) => boxLine(leaf.box, 'unit'));
+  const outlines = [...quilt.blocks, ...quilt.patches, ...quilt.triangles, ...quilt.strips].map((leaf) =>
+    pieceLine(leaf),
+  );
   const marks = [...under.marks, ...outlines, ...turnMarks(quilt, true), ...blockLetters(quilt, true)];
   return { ...under, marks, alt: `${under.alt} Each block has its letter and an arrow to where its top lies.` };
 }

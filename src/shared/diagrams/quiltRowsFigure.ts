@@ -1,88 +1,101 @@
+import type { Box } from '../drawing/turn.ts';
+import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
-import type { BlockLeaf, Quilt, QuiltPart, StripLeaf } from '../quilt/quilt.ts';
+import { centreOf, hasLines, holdsBlock } from '../quilt/lines.ts';
+import { piecesOf } from '../quilt/onPoint/pieces.ts';
+import type { Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
 import { type Apart, below, HERE, pullApart, type SeamSpot } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
-import type { Arrow, Figure, Mark } from './figure.ts';
-import { arrowAt, boxAround, boxLine, boxOutline, framed, letter } from './marks.ts';
+import type { Arrow, Figure, Letter, Mark } from './figure.ts';
+import { arrowAt, boxAround, boxOutline, framed, letter } from './marks.ts';
+import { onPointMarks } from './onPointRows.ts';
 import { pressArrows } from './pressArrows.ts';
-import { gatherCloth } from './quiltCloth.ts';
+import { gatherCloth, pieceLine } from './quiltCloth.ts';
 import { quiltAlt } from './quiltFigure.ts';
 
-type Leaf = BlockLeaf | StripLeaf;
+/** A row or column of the setting, drawn apart from the others. */
+interface Line {
+  readonly path: string;
+  /** With blocks in it; a line of sashing has no number. */
+  readonly blocks: boolean;
+  readonly box: Box;
+}
 
 /**
- * The blocks in rows pulled apart: each row has its number, an arrow for the way its seams are pressed, and the seams
- * between rows have theirs in the gaps.
+ * The blocks in rows (or columns) pulled apart: each has its number, an arrow for the way its seams are pressed, and the
+ * seams between rows have theirs in the gaps.
  */
 export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pressing?: PressingPlan): Figure {
-  const { part, path } = centreOf(quilt.root, '');
-  const gap = quilt.block.height * 0.3;
+  const { part, path } = centreOf(quilt.root);
+  const gap = Math.min(quilt.block.width, quilt.block.height) * 0.3;
+  if (isLeaf<QuiltLeaf>(part) && part.kind === 'on-point') {
+    const rows = part.rows.filter(({ kind }) => kind === 'blocks').length;
+    const marks = onPointMarks(part, path, gap, blocks, pressing);
+    return framed(marks, `${quiltAlt(quilt)} Its ${rows} diagonal rows are drawn apart.`, { left: gap * 0.6 });
+  }
   const options = { gap: (at: string) => (at === path ? gap : 0), ...(pressing === undefined ? {} : { pressing }) };
-  const pulled = pullApart<Leaf>(part, options, path, HERE);
-  const rows = rowsOf(pulled);
-  const marks: Mark[] = [...clothMarks(pulled, blocks)];
-  const ends = rows.map((row) => endsOf(row));
-  marks.push(
-    ...pressArrows(
-      pulled.seams.filter((seam) => seam.path === path),
-      1,
-      gap * 0.6,
-    ),
-  );
-  marks.push(
-    ...rows.flatMap((_, i) =>
-      rowArrow(
-        pulled.seams.filter((seam) => seam.path === below(path, i)),
-        ends[i],
-        gap,
-      ),
-    ),
-  );
-  marks.push(...ends.map(({ x, y, height }, i) => letter(String(i + 1), { x: x - gap, y: y + height / 2 }, 'number')));
-  return framed(marks, `${quiltAlt(quilt)} Its ${rows.length} rows are drawn apart.`, { left: gap * 0.6 });
+  const pulled = pullApart<QuiltLeaf>(part, options, path, HERE);
+  const along = inColumns(part) ? 'down' : 'across';
+  const lines = linesOf(part, path, pulled);
+  const between = pulled.seams.filter((seam) => seam.path === path);
+  const marks: Mark[] = [
+    ...clothMarks(pulled, blocks),
+    ...pressArrows(between, 1, gap * 0.6),
+    ...lines.flatMap((line) => lineArrow(seamsIn(pulled.seams, line.path, path), line.box, along, gap)),
+    ...lines.filter((line) => line.blocks).map((line, i) => lineNumber(i + 1, line.box, along, gap)),
+  ];
+  const many = lines.filter((line) => line.blocks).length;
+  const words = along === 'across' ? 'rows' : 'columns';
+  const beside = along === 'across' ? { left: gap * 0.6 } : { top: gap * 0.6 };
+  return framed(marks, `${quiltAlt(quilt)} Its ${many} ${words} are drawn apart.`, beside);
 }
 
-/** The blocks inside the borders. */
-function centreOf(part: QuiltPart, path: string): { readonly part: QuiltPart; readonly path: string } {
-  return part.kind === 'rounds' ? centreOf(part.core, below(path, 0)) : { part, path };
+function inColumns(part: QuiltPart): boolean {
+  return !isLeaf<QuiltLeaf>(part) && part.kind === 'row' && hasLines(part) === (part.along === 'across');
 }
 
-function rowsOf(pulled: Apart<Leaf>): readonly Apart<Leaf>['leaves'][] {
-  const rows = new Map<number, Apart<Leaf>['leaves'][number][]>();
-  for (const placed of pulled.leaves) {
-    if (placed.leaf.kind !== 'block') continue;
-    rows.set(placed.leaf.row, [...(rows.get(placed.leaf.row) ?? []), placed]);
-  }
-  return [...rows.values()];
+function linesOf(part: QuiltPart, path: string, pulled: Apart<QuiltLeaf>): readonly Line[] {
+  if (!hasLines(part) || isLeaf<QuiltLeaf>(part) || part.kind !== 'row') return [lineOf(part, path, pulled)];
+  return part.parts.map((child, i) => lineOf(child, below(path, i), pulled));
 }
 
-function endsOf(row: Apart<Leaf>['leaves']) {
-  return boxAround(
-    row.flatMap(({ leaf, by }) => boxOutline({ ...leaf.box, x: leaf.box.x + by.x, y: leaf.box.y + by.y })),
-  );
+function lineOf(part: QuiltPart, path: string, pulled: Apart<QuiltLeaf>): Line {
+  const own = new Set(leavesOf<QuiltLeaf>(part));
+  const outlines = pulled.leaves.filter(({ leaf }) => own.has(leaf)).flatMap((placed) => boxOutline(boxOf(placed)));
+  return { path, blocks: holdsBlock(part), box: boxAround(outlines) };
 }
 
-function clothMarks(pulled: Apart<Leaf>, blocks: readonly FigureBlock[]): readonly Mark[] {
+function boxOf({ leaf, by }: Apart<QuiltLeaf>['leaves'][number]): Box {
+  return { ...leaf.box, x: leaf.box.x + by.x, y: leaf.box.y + by.y };
+}
+
+/** The seams of one line; a line that is the whole has its seams drawn in the gaps already. */
+function seamsIn(seams: readonly SeamSpot[], path: string, whole: string): readonly SeamSpot[] {
+  return path === whole ? [] : seams.filter((seam) => seam.path === path);
+}
+
+function clothMarks(pulled: Apart<QuiltLeaf>, blocks: readonly FigureBlock[]): readonly Mark[] {
   const gathering = gatherCloth(blocks);
-  for (const { leaf, by } of pulled.leaves) {
-    if (leaf.kind === 'block') gathering.addBlock(leaf, by);
-    else gathering.addStrip(leaf, by);
-  }
-  const outlines = pulled.leaves.map(({ leaf, by }) =>
-    boxLine({ ...leaf.box, x: leaf.box.x + by.x, y: leaf.box.y + by.y }, 'unit'),
-  );
-  return [...areasOf(gathering.cloth, 'full', 'patch'), ...outlines];
+  const pieces = pulled.leaves.flatMap(({ leaf, by }) => piecesOf(leaf).map((piece) => ({ piece, by })));
+  for (const { piece, by } of pieces) gathering.add(piece, by);
+  return [...areasOf(gathering.cloth, 'full', 'patch'), ...pieces.map(({ piece, by }) => pieceLine(piece, by))];
 }
 
-/** One arrow beside a row whose seams all go one way; else one on every seam. */
-function rowArrow(
-  seams: readonly SeamSpot[],
-  row: ReturnType<typeof endsOf> | undefined,
-  gap: number,
-): readonly Arrow[] {
+function lineNumber(number: number, box: Box, along: 'across' | 'down', gap: number): Letter {
+  const at =
+    along === 'across' ? { x: box.x - gap, y: box.y + box.height / 2 } : { x: box.x + box.width / 2, y: box.y - gap };
+  return letter(String(number), at, 'number');
+}
+
+/** One arrow at the end of a line whose seams all go one way; else one on every seam. */
+function lineArrow(seams: readonly SeamSpot[], box: Box, along: 'across' | 'down', gap: number): readonly Arrow[] {
   const [first] = seams;
-  if (first === undefined || row === undefined) return [];
+  if (first === undefined) return [];
   const oneWay = seams.every((seam) => seam.press === first.press);
   if (!oneWay || first.press === 'open') return pressArrows(seams, 1, gap * 0.5);
-  return [arrowAt({ x: row.x + row.width + gap * 1.2, y: row.y + row.height / 2 }, first.press, gap * 0.6, 'press')];
+  const end =
+    along === 'across'
+      ? { x: box.x + box.width + gap * 1.2, y: box.y + box.height / 2 }
+      : { x: box.x + box.width / 2, y: box.y + box.height + gap * 1.2 };
+  return [arrowAt(end, first.press, gap * 0.6, 'press')];
 }

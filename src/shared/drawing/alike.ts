@@ -17,7 +17,7 @@ export function patchesLike(drawing: Drawing, patch: number): readonly number[] 
  * Words for a shape that stay the same however it is turned or mirrored: the lengths of its edges, and how far the way
  * round turns at each of its corners.
  */
-export function shapeOf(drawing: Drawing, patch: Patch): string {
+function shapeOf(drawing: Drawing, patch: Patch): string {
   const corners = cornersOf(drawing, patch);
   const sides = corners.map((corner, i) => {
     const before = corners[(i + corners.length - 1) % corners.length] as Corner;

@@ -11,7 +11,7 @@ export function placeInPatch(drawing: Drawing, patch: Patch): Point {
  * A place well inside an outline. Between each two heights at which the outline has corners, the widest stretch inside is
  * looked for, halfway up; of these the roomiest is taken, so that a bent patch gives a place in itself and not in its bend.
  */
-export function placeInside(outline: readonly Point[]): Point {
+function placeInside(outline: readonly Point[]): Point {
   const heights = [...new Set(outline.map(({ y }) => y))].sort((a, b) => a - b);
   let best = { x: outline[0]?.x ?? 0, y: outline[0]?.y ?? 0, room: -1 };
   for (let i = 1; i < heights.length; i += 1) {

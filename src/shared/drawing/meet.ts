@@ -103,7 +103,7 @@ export function crossings(one: Leg, other: Leg): readonly Point[] {
 }
 
 /** A circle of the compass, grid units. */
-export interface Circle {
+interface Circle {
   readonly centre: Point;
   readonly radius: number;
 }
@@ -122,7 +122,7 @@ function lineByLine(one: Leg, other: Leg): readonly Point[] {
 }
 
 /** Where the line of a leg crosses a circle. */
-export function lineByCircle({ from, to }: Leg, { centre, radius }: Circle): readonly Point[] {
+function lineByCircle({ from, to }: Leg, { centre, radius }: Circle): readonly Point[] {
   const length = distance(from, to);
   const [ux, uy] = [(to.x - from.x) / length, (to.y - from.y) / length];
   const near = (centre.x - from.x) * ux + (centre.y - from.y) * uy;

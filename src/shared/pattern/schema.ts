@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { identifierSchema, recipeSchema, valueSchema, wordsSchema } from '../recipe/schema.ts';
+import { borderSchema } from './borderSchema.ts';
+import { settingSchema } from './settingSchema.ts';
 
 /** The format number written into every saved pattern. A change that old programs cannot read raises it. */
 export const PATTERN_FORMAT = 1;
@@ -10,10 +12,6 @@ const colour = z
   .string()
   .regex(/^#[0-9a-fA-F]{6}$/, 'write the colour as #rrggbb')
   .describe('Its colour on screen and paper: #rrggbb.');
-
-const tokenRow = z
-  .string()
-  .describe('Block letters, set apart by spaces; “A:90” is turned a quarter clockwise, “A:m” mirrored left to right.');
 
 const price = z.number().min(0).max(100_000);
 
@@ -71,6 +69,13 @@ export const blockSchema = z.strictObject({
   methods: z.record(z.string(), z.string()).default({}).describe('The way one kind of unit, or one unit, is made.'),
   oversize: oversizeSchema,
   fabrics: z.record(identifierSchema, identifierSchema).default({}).describe('Each role of the recipe to a fabric.'),
+  places: z
+    .number()
+    .int()
+    .min(1)
+    .max(12)
+    .optional()
+    .describe('How many places of the setting it fills each way: 2 for a block twice as large as the others.'),
 });
 
 const stripCount = z.number().int().min(0).max(400).default(0);
@@ -97,31 +102,6 @@ export const bundleSchema = z.strictObject({
   price: price.optional().describe('What a bundle costs.'),
 });
 
-export const placedTurnSchema = z.strictObject({
-  column: z.number().int().min(0).describe('Counted from 0 at the left.'),
-  row: z.number().int().min(0).describe('Counted from 0 at the top.'),
-  block: z.string().describe('Letter and turn, as in the motif.'),
-  size: z.string().optional().describe('The id of the one size it is for; left out, all sizes.'),
-});
-
-export const settingSchema = z.strictObject({
-  kind: z.literal('straight').describe('Blocks in rows and columns.'),
-  motif: z.array(tokenRow).min(1).max(24).describe('A small grid of blocks and turns that repeats across and down.'),
-  single: z.array(placedTurnSchema).max(2000).default([]).describe('Single blocks that differ from the motif.'),
-});
-
-export const borderSchema = z.strictObject({
-  id: identifierSchema,
-  name: wordsSchema.describe('What the printed pattern calls the border.'),
-  fabric: identifierSchema,
-  width: inches.describe('Finished width, inches.'),
-  cut: z
-    .enum(['across', 'along'])
-    .optional()
-    .describe('Whether its strips are cut across the cloth and joined, or along it in one piece; left out, across.'),
-  first: z.enum(['sides', 'ends']).default('sides').describe('Which two strips are sewn on first.'),
-});
-
 export const sizeSchema = z.strictObject({
   id: identifierSchema,
   name: wordsSchema.describe('What the printed pattern calls the size.'),
@@ -131,7 +111,16 @@ export const sizeSchema = z.strictObject({
   borders: z
     .record(identifierSchema, z.number().min(0).max(60))
     .default({})
-    .describe('Widths that differ here, inches.'),
+    .describe('Widths that differ here, inches; 0 leaves a border out.'),
+  borderEnds: z
+    .record(identifierSchema, z.number().min(0).max(60))
+    .optional()
+    .describe('Widths of the top and bottom strips where they are not as wide as the sides here, inches.'),
+  sashing: z
+    .array(z.number().min(0).max(60).nullable())
+    .max(3)
+    .optional()
+    .describe('Finished widths of the sashing’s strips, inches; null where a strip is as usual, 0 to leave it out.'),
 });
 
 export const wordsOfPatternSchema = z.strictObject({
@@ -196,10 +185,10 @@ export type PatternFile = z.infer<typeof patternSchema>;
 export type PatternInput = z.input<typeof patternSchema>;
 /** A pattern with every recipe it needs carried inside: what the studio opens and the store keeps. */
 export type Pattern = Omit<PatternFile, 'recipes'> & { readonly recipes: readonly z.infer<typeof recipeSchema>[] };
+export type { Border } from './borderSchema.ts';
+export type { OnPointSetting, Sashing, Setting, StraightSetting, StripsSetting } from './settingSchema.ts';
 export type House = z.infer<typeof houseSchema>;
 export type Fabric = z.infer<typeof fabricSchema>;
 export type BlockChoice = z.infer<typeof blockSchema>;
-export type Setting = z.infer<typeof settingSchema>;
-export type Border = z.infer<typeof borderSchema>;
 export type Size = z.infer<typeof sizeSchema>;
 export type Bundle = z.infer<typeof bundleSchema>;

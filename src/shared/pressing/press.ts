@@ -27,17 +27,19 @@ interface Tally {
  * stacked when they lie to the same side.
  * @param edgesOf how a leaf meets its neighbours
  * @param lieOf how parts that are made by themselves lie; left out, everything is pressed where it stands
+ * @param pullOf how strongly a part draws the seams beside it, when some do: sashing does, so that its seams nest
  */
 export function press<Leaf extends AnyLeaf>(
   root: Part<Leaf>,
   edgesOf: (leaf: Leaf) => Edged,
   lieOf?: LieOf<Leaf>,
+  pullOf?: (part: Part<Leaf>) => number,
 ): Pressed {
   const plan: Tally = { parts: [], nests: 0, stacks: 0, stacked: [] };
   const edged = pressPart(
     root,
     { path: '', index: 0, lie: UNTURNED },
-    { edgesOf, tally: plan, ...(lieOf && { lieOf }) },
+    { edgesOf, tally: plan, ...(lieOf && { lieOf }), ...(pullOf && { pullOf }) },
   );
   return { plan, edged };
 }
@@ -51,6 +53,7 @@ export type LieOf<Leaf> = (part: Part<Leaf>) => Turn | null;
 interface Pressing<Leaf> {
   readonly edgesOf: (leaf: Leaf) => Edged;
   readonly lieOf?: LieOf<Leaf>;
+  readonly pullOf?: (part: Part<Leaf>) => number;
   readonly tally: Tally;
 }
 
@@ -75,7 +78,8 @@ function below(path: string, child: number): string {
 
 function pressRow<Leaf extends AnyLeaf>(row: Row<Leaf>, { path, index, lie }: Here, pressing: Pressing<Leaf>): Edged {
   const { way, forwards } = wayOf(row.along, index, lie);
-  pressing.tally.parts.push({ path, seams: row.parts.slice(1).map(() => way) });
+  const ways = pulledWays(row, way, pressing.pullOf);
+  pressing.tally.parts.push({ path, seams: ways });
   const side: Side = row.along === 'across' ? 'right' : 'bottom';
   const last = row.parts.length - 1;
   const sewn = row.parts.map((part, i) =>
@@ -83,7 +87,22 @@ function pressRow<Leaf extends AnyLeaf>(row: Row<Leaf>, { path, index, lie }: He
   );
   return sewn.reduce((whole, part, i) => {
     const corner = seamStart((row.parts[i] as Part<Leaf>).box, side);
-    return join(whole, part, { side, way, corner }, pressing.tally);
+    return join(whole, part, { side, way: ways[i - 1] ?? way, corner }, pressing.tally);
+  });
+}
+
+/** The way of every seam of a row: the row's, but towards the part that pulls more where two neighbours differ in that. */
+function pulledWays<Leaf>(
+  { parts, along }: Row<Leaf>,
+  way: Press,
+  pullOf: ((part: Part<Leaf>) => number) | undefined,
+): readonly Press[] {
+  if (pullOf === undefined) return parts.slice(1).map(() => way);
+  const pulls = parts.map(pullOf);
+  const [back, forth]: readonly [Press, Press] = along === 'across' ? ['left', 'right'] : ['up', 'down'];
+  return parts.slice(1).map((_, i) => {
+    const pull = (pulls[i + 1] ?? 0) - (pulls[i] ?? 0);
+    return pull === 0 ? way : pull > 0 ? forth : back;
   });
 }
 

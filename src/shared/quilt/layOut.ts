@@ -1,159 +1,132 @@
-import { afterTurn, type Turn, turnSize } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { count, given, named, plus, type TracedSize, times } from '../measure/traced.ts';
-import { blockAt } from '../pattern/motif.ts';
-import type { Pattern, Size } from '../pattern/schema.ts';
-import { mirrorTurn } from '../piecing/likeness.ts';
+import { sizeText } from '../measure/fraction.ts';
+import { same } from '../measure/inches.ts';
+import { readMotif } from '../pattern/motif.ts';
+import { blockCount } from '../pattern/places.ts';
+import type { Border, Pattern, Size } from '../pattern/schema.ts';
 import type { Log, Piecing } from '../piecing/piecing.ts';
-import { mapTree } from '../piecing/tree.ts';
-import type { Token } from '../recipe/token.ts';
-import { borderWidth, buttBorder, type Growing, leftOut } from './borders.ts';
-import type { BlockLeaf, Quilt, QuiltPart, StripLeaf } from './quilt.ts';
+import { type Bordered, type Growing, leftOut, plainBorder } from './borders.ts';
+import type { Centre } from './centre.ts';
+import { twoSeams } from './cut.ts';
+import { gather, movedTo } from './gather.ts';
+import { type BorderWidths, borderWidths } from './growing.ts';
+import { onPointCentre } from './onPoint/onPoint.ts';
+import { borderUnits, laidUnits, pieceBorder, tooLong } from './piecedBorder.ts';
+import { placeBlocks } from './placeBlocks.ts';
+import type { BlockLeaf, LaidBorder, Measure, Quilt, QuiltLeaf, QuiltPart } from './quilt.ts';
+import { moduleCentre, spansOf } from './spans.ts';
+import { straightCentre } from './straight.ts';
+import { stripsCentre } from './strips.ts';
 
 /** The most blocks one size may have. */
 export const MOST_BLOCKS = 2500;
 
 /**
- * One size of a pattern, laid out in finished inches: rows of blocks, then border by border.
+ * One size of a pattern, laid out in finished inches: the blocks as they are set, then border by border.
  * @param pieced the piecing of each block, by letter
  * @param path where the size stands in the document
  * @returns the quilt, or why this size cannot be laid out
  */
 export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>, path: string): Maybe<Quilt> {
-  const total = size.across * size.down;
-  if (total > MOST_BLOCKS) {
-    const what = `${size.name} would have ${total.toLocaleString('en')} blocks; the most is ${MOST_BLOCKS.toLocaleString('en')}.`;
-    return { ok: false, findings: [stops(what, path, size, 'Use fewer, larger blocks.')] };
+  const total = blockCount(pattern.setting, size);
+  if (total > MOST_BLOCKS) return tooMany(total, size, path);
+  const block = blockSize(pattern, size, pieced);
+  if (block === null) return { ok: false, findings: [] };
+  const placed = placeBlocks(pattern, size, pieced, block);
+  if (!placed.ok) return placed;
+  const wrong = squareFinding(pattern, size, block);
+  if (wrong !== null) return { ok: false, findings: [wrong] };
+  const centre = centreOf(pattern, size, block, placed.value);
+  return centre.ok ? bordered(pattern, size, block, centre.value, pieced) : centre;
+}
+
+function centreOf(pattern: Pattern, size: Size, block: Measure, blocks: readonly BlockLeaf[]): Maybe<Centre> {
+  const { setting, house } = pattern;
+  const spans = spansOf(pattern);
+  if (blocks.some((leaf) => spans.has(leaf.block))) {
+    const module = moduleCentre(pattern, size, block, blocks);
+    if (!module.ok || setting.kind !== 'straight') return module.ok ? { ok: false, findings: [] } : module;
+    return accept({ ...straightCentre(setting, size, block, blocks, house), part: module.value });
   }
-  const first = pieced.values().next().value;
-  if (first === undefined) return { ok: false, findings: [] };
-  const block = { width: size.block, height: (size.block * first.drawing.height) / first.drawing.width };
-  const rows = placeBlocks(pattern, size, pieced, block);
-  if (!rows.ok) return rows;
-  return accept(assemble(pattern, size, block, rows.value));
+  switch (setting.kind) {
+    case 'straight':
+      return accept(straightCentre(setting, size, block, blocks, house));
+    case 'on-point':
+      return accept(onPointCentre(setting, size, block, blocks, house));
+    case 'strips':
+      return accept(stripsCentre(setting, size, block, blocks, house));
+  }
 }
 
-function stops(what: string, path: string, size: Size, mend: string): Finding {
-  return { level: 'stops', what, where: { path, size: size.name, on: 'quilt' }, mend };
+/** On point only square blocks fit together. */
+function squareFinding({ setting }: Pattern, size: Size, { width, height }: Measure): Finding | null {
+  if (setting.kind !== 'on-point' || same(width, height)) return null;
+  const what = `On point, blocks must be square; these are ${sizeText(width, height)} in ${size.name}.`;
+  const where = { path: 'setting.kind', size: size.name, on: 'quilt' };
+  return { level: 'stops', what, where, mend: 'Use square blocks, or set them straight.' };
 }
 
-type BlockSize = Quilt['block'];
+function tooMany(total: number, size: Size, path: string): Maybe<never> {
+  const what = `${size.name} would have ${total.toLocaleString('en')} blocks; the most is ${MOST_BLOCKS.toLocaleString('en')}.`;
+  const where = { path, size: size.name, on: 'quilt' };
+  return { ok: false, findings: [{ level: 'stops', what, where, mend: 'Use fewer, larger blocks.' }] };
+}
 
-function placeBlocks(
+/** The finished block of a size: as wide as the size says, and of the shape of the motif's first block. */
+function blockSize(pattern: Pattern, size: Size, pieced: ReadonlyMap<string, Piecing>): Measure | null {
+  const first = readMotif(pattern.setting)[0]?.[0];
+  const letter = first === undefined || typeof first === 'string' ? undefined : first.name;
+  const piecing = (letter === undefined ? undefined : pieced.get(letter)) ?? pieced.values().next().value;
+  if (piecing === undefined) return null;
+  const { width, height } = piecing.drawing;
+  return { width: size.block, height: (size.block * height) / width };
+}
+
+/** The setting with its borders on, from the inside out. */
+function bordered(
   pattern: Pattern,
   size: Size,
+  block: Measure,
+  centre: Centre,
   pieced: ReadonlyMap<string, Piecing>,
-  block: BlockSize,
-): Maybe<BlockLeaf[][]> {
-  const at = blockAt(pattern.setting);
-  const findings = new Map<string, Finding>();
-  const asSewn = sewnTurns();
-  const rows = Array.from({ length: size.down }, (_, row) =>
-    Array.from({ length: size.across }, (_, column): BlockLeaf | null => {
-      const token = at(size.id, column, row);
-      const piecing = token === null ? undefined : pieced.get(token.name);
-      if (token === null || piecing === undefined) return null;
-      const wrong = shapeFinding(token, piecing, block, size);
-      if (wrong !== null) findings.set(wrong.what, wrong);
-      const box = { x: column * block.width, y: row * block.height, ...block };
-      return { kind: 'block', block: token.name, turn: asSewn(token, piecing), column, row, box };
-    }),
-  );
-  if (findings.size > 0) return { ok: false, findings: [...findings.values()] };
-  // A missing block is the document's fault and told once there, not once a size.
-  return rows.some((row) => row.includes(null)) ? { ok: false, findings: [] } : accept(rows as BlockLeaf[][]);
-}
-
-/** How each block lies once it is sewn: a mirrored block that is the same as a turned one is that turned one. */
-function sewnTurns(): (token: Token, piecing: Piecing) => Turn {
-  const known = new Map<string, Turn | null>();
-  return ({ name, turn }, { root, units }) => {
-    if (!turn.mirrored) return turn;
-    const found = known.get(name);
-    const alike = found === undefined ? mirrorTurn(root, units) : found;
-    known.set(name, alike);
-    return alike === null ? turn : afterTurn(alike, { quarters: turn.quarters, mirrored: false });
-  };
-}
-
-/** Every block, turned as it is, must fill the same cell. */
-function shapeFinding(token: Token, piecing: Piecing, block: BlockSize, size: Size): Finding | null {
-  const { width, height } = turnSize(piecing.drawing.width, piecing.drawing.height, token.turn);
-  if (Math.abs(width * block.height - height * block.width) < 1e-6 * width * block.height) return null;
-  const what = `Block ${token.name}, turned this way, is ${width} by ${height} on its grid and does not fill its place.`;
-  return stops(what, 'setting.motif', size, 'Turn it by a half, or use blocks of one shape.');
-}
-
-function assemble(pattern: Pattern, size: Size, block: BlockSize, rows: readonly BlockLeaf[][]): Quilt {
-  const centre = centreSize(size, block);
-  const box = { x: 0, y: 0, width: size.across * block.width, height: size.down * block.height };
-  let top: Growing = { box, size: centre };
-  const logs: Log<BlockLeaf | StripLeaf>[] = [];
-  for (const border of pattern.borders) {
-    const width = borderWidth(border, size);
-    if (leftOut(width)) continue;
-    const sewn = buttBorder(top, border, width, pattern.house);
-    logs.push(...sewn.logs);
-    top = sewn.top;
+): Maybe<Quilt> {
+  let top: Growing = { box: centre.box, size: centre.size };
+  const logs: Log<QuiltLeaf>[] = [];
+  const borders: LaidBorder[] = [];
+  for (const [i, border] of pattern.borders.entries()) {
+    const widths = borderWidths(border, size);
+    if (leftOut(widths)) continue;
+    const sewn = oneBorder(top, border, widths, { pattern, size, pieced, path: `borders[${i}]` });
+    if (!sewn.ok) return sewn;
+    logs.push(...sewn.value.logs);
+    borders.push(sewn.value.laid);
+    top = sewn.value.top;
   }
-  const core = rowsOf(rows, box);
-  const root: QuiltPart = logs.length === 0 ? core : { kind: 'rounds', core, logs, box: top.box };
-  return quiltFrom(size, block, moved(root, -top.box.x, -top.box.y), centre, top.size, pattern.house.seam);
+  const root: QuiltPart = logs.length === 0 ? centre.part : { kind: 'rounds', core: centre.part, logs, box: top.box };
+  const whole = { root: movedTo(root, -top.box.x, -top.box.y), centre: centre.size, size: top.size, borders };
+  return gather(size, block, whole, twoSeams(pattern.house));
 }
 
-function rowsOf(rows: readonly BlockLeaf[][], box: QuiltPart['box']): QuiltPart {
-  const parts = rows.map((row): QuiltPart => {
-    const [only] = row;
-    if (row.length === 1 && only !== undefined) return only;
-    const height = row[0]?.box.height ?? 0;
-    return { kind: 'row', along: 'across', parts: row, box: { ...box, y: row[0]?.box.y ?? 0, height } };
-  });
-  const [only] = parts;
-  return parts.length === 1 && only !== undefined ? only : { kind: 'row', along: 'down', parts, box };
+interface At {
+  readonly pattern: Pattern;
+  readonly size: Size;
+  readonly pieced: ReadonlyMap<string, Piecing>;
+  readonly path: string;
 }
 
-/** Moves everything so that the quilt's top left corner is at 0, 0. */
-function moved(root: QuiltPart, x: number, y: number): QuiltPart {
-  const box = (b: QuiltPart['box']) => ({ ...b, x: b.x + x, y: b.y + y });
-  return mapTree<BlockLeaf | StripLeaf, BlockLeaf | StripLeaf>(root, (leaf) => ({ ...leaf, box: box(leaf.box) }), box);
-}
-
-function centreSize(size: Size, block: BlockSize): TracedSize {
-  return {
-    width: named(times(count(size.across, 'blocks across'), given(block.width, 'finished')), 'of blocks'),
-    height: named(times(count(size.down, 'blocks down'), given(block.height, 'finished')), 'of blocks'),
-  };
-}
-
-function quiltFrom(
-  size: Size,
-  block: BlockSize,
-  root: QuiltPart,
-  centre: TracedSize,
-  top: TracedSize,
-  seam: number,
-): Quilt {
-  const blocks: BlockLeaf[] = [];
-  const strips: StripLeaf[] = [];
-  mapTree<BlockLeaf | StripLeaf, BlockLeaf | StripLeaf>(
-    root,
-    (leaf) => {
-      if (leaf.kind === 'block') blocks.push(leaf);
-      else strips.push(leaf);
-      return leaf;
-    },
-    (box) => box,
-  );
-  const counts = countsOf(blocks);
-  const reversed = countsOf(blocks.filter(({ turn }) => turn.mirrored));
-  const finished = { width: named(top.width, 'finished'), height: named(top.height, 'finished') };
-  const seams = named(times(count(2, ''), given(seam, 'seam')), 'for two seams');
-  const unfinished = { width: plus(finished.width, seams), height: plus(finished.height, seams) };
-  return { size: size.id, block, blocks, strips, counts, reversed, root, centre, finished, unfinished };
-}
-
-function countsOf(blocks: readonly BlockLeaf[]): Readonly<Record<string, number>> {
-  const counts: Record<string, number> = {};
-  for (const { block } of blocks) counts[block] = (counts[block] ?? 0) + 1;
-  return counts;
+function oneBorder(
+  top: Growing,
+  border: Border,
+  widths: BorderWidths,
+  { pattern: { house }, size, pieced, path }: At,
+): Maybe<Bordered & { readonly laid: LaidBorder }> {
+  const inside = { width: top.size.width.value, height: top.size.height.value };
+  if (border.pieced === undefined)
+    return accept({ ...plainBorder(top, border, widths, house), laid: { border: border.id, inside } });
+  const units = borderUnits(border, widths.sides, pieced, path);
+  if (!units.ok) return units;
+  const wrong = tooLong(top, border, units.value, size, path);
+  if (wrong !== null) return { ok: false, findings: [wrong] };
+  const laid = { border: border.id, inside, units: laidUnits(inside, widths.sides, units.value) };
+  return accept({ ...pieceBorder(top, border, widths.sides, units.value, house), laid });
 }

@@ -1,7 +1,9 @@
 import type { Finding } from '../measure/finding.ts';
-import { readMotif } from '../pattern/motif.ts';
+import { same } from '../measure/inches.ts';
 import type { Pattern } from '../pattern/schema.ts';
-import { readToken } from '../recipe/token.ts';
+import { borderFabrics, settingFabrics } from '../pattern/settingFabrics.ts';
+import { borderWidths } from '../quilt/growing.ts';
+import { readRow, readToken } from '../recipe/token.ts';
 import { bundleFabrics } from './bundles.ts';
 
 function stops(what: string, path: string, mend?: string, size?: string): Finding {
@@ -49,6 +51,8 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...fabrics(pattern),
     ...bundleFabrics(pattern),
     ...sizes(pattern),
+    ...unevenBorders(pattern),
+    ...throughSashing(pattern),
     ...singleSizes(pattern),
   ];
 }
@@ -71,11 +75,32 @@ function sizeNames(pattern: Pattern): readonly Finding[] {
 }
 
 function motif(pattern: Pattern): readonly Finding[] {
+  const { setting } = pattern;
   const letters = new Set(pattern.blocks.map(({ id }) => id));
-  const rows = readMotif(pattern.setting);
+  const between = setting.kind === 'on-point' ? (setting.between ?? []) : [];
+  const singles = setting.single.flatMap(({ block }, i) => {
+    const token = readToken(block);
+    return entryFinding(token?.name ?? block, token === null, letters, `setting.single[${i}].block`);
+  });
+  const inBorders = pattern.borders.flatMap(({ pieced }, i) => {
+    if (pieced === undefined) return [];
+    const at = `borders[${i}].pieced`;
+    const corner = pieced.corner === undefined ? [] : motifRows([pieced.corner], `${at}.corner`, letters);
+    return [...motifRows([pieced.units], `${at}.units`, letters), ...corner];
+  });
+  return [
+    ...motifRows(setting.motif, 'setting.motif', letters),
+    ...motifRows(between, 'setting.between', letters),
+    ...singles,
+    ...inBorders,
+  ];
+}
+
+function motifRows(motif: readonly string[], at: string, letters: ReadonlySet<string>): readonly Finding[] {
+  const rows = motif.map(readRow);
   const width = rows[0]?.length ?? 0;
-  const inRows = rows.flatMap((row, r) => {
-    const path = `setting.motif[${r}]`;
+  return rows.flatMap((row, r) => {
+    const path = `${at}[${r}]`;
     if (row.length === 0) return [stops(`Row ${r + 1} of the motif is empty.`, path)];
     if (row.length !== width)
       return [stops(`Row ${r + 1} of the motif has ${row.length} blocks, the first ${width}.`, path)];
@@ -83,11 +108,6 @@ function motif(pattern: Pattern): readonly Finding[] {
       entryFinding(typeof entry === 'string' ? entry : entry.name, typeof entry === 'string', letters, path),
     );
   });
-  const singles = pattern.setting.single.flatMap(({ block }, i) => {
-    const token = readToken(block);
-    return entryFinding(token?.name ?? block, token === null, letters, `setting.single[${i}].block`);
-  });
-  return [...inRows, ...singles];
 }
 
 function entryFinding(name: string, misspelt: boolean, letters: ReadonlySet<string>, path: string): readonly Finding[] {
@@ -98,7 +118,8 @@ function entryFinding(name: string, misspelt: boolean, letters: ReadonlySet<stri
 function fabrics(pattern: Pattern): readonly Finding[] {
   const known = new Set(pattern.fabrics.map(({ id }) => id));
   const asked = [
-    ...pattern.borders.map(({ fabric, name }, i) => ({ fabric, name, path: `borders[${i}].fabric` })),
+    ...pattern.borders.flatMap((border, i) => borderFabrics(border, `borders[${i}]`)),
+    ...settingFabrics(pattern.setting),
     { fabric: pattern.binding.fabric, name: 'the binding', path: 'binding.fabric' },
     { fabric: pattern.backing.fabric, name: 'the backing', path: 'backing.fabric' },
   ];
@@ -134,5 +155,29 @@ function sizes(pattern: Pattern): readonly Finding[] {
             ),
           ],
     ),
+  );
+}
+
+/** Between strips sashing runs through, so there is no place for a cornerstone. */
+function throughSashing({ setting }: Pattern): readonly Finding[] {
+  if (setting.kind !== 'strips' || setting.sashing?.cornerstones === undefined) return [];
+  const what = 'Between strips of blocks the sashing runs through: its cornerstones are left out.';
+  return [{ level: 'note', what, where: { path: 'setting.sashing.cornerstones' } }];
+}
+
+/** Borders that ask for corners or units that strips of two widths cannot have. */
+function unevenBorders(pattern: Pattern): readonly Finding[] {
+  return pattern.sizes.flatMap((size, i) =>
+    pattern.borders.flatMap((border): Finding[] => {
+      const { sides, ends } = borderWidths(border, size);
+      if (same(sides, ends) || (border.pieced === undefined && border.corners !== 'mitred')) return [];
+      const instead =
+        border.pieced === undefined
+          ? 'cannot be mitred there; its corners are butted'
+          : 'is made of blocks, so the width of its sides counts';
+      const what = `${border.name} is not as wide at the top as at the sides in ${size.name}: it ${instead}.`;
+      const where = { path: `sizes[${i}].borderEnds.${border.id}`, size: size.name };
+      return [{ level: 'look', what, where, mend: 'Give it one width all round.' }];
+    }),
   );
 }

@@ -1,10 +1,10 @@
 import { type BackingWay, backingWays } from '../cloth/backing.ts';
 import { type BindingWays, bindingWays } from '../cloth/bindingWays.ts';
+import { type BorderWay, borderWays } from '../cloth/borderWays.ts';
 import { type Cliff, cliffsFor } from '../cloth/cliffs.ts';
 import { type Cost, costOf } from '../cloth/cost.ts';
 import { type KitSheet, kitSheet } from '../cloth/kit.ts';
 import { assignLetters } from '../cloth/letters.ts';
-import { type LongWay, longWays } from '../cloth/longWays.ts';
 import { type Packaged, packagedFor } from '../cloth/packaged.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { WorkedOut, WorkedSize } from './workedOut.ts';
@@ -23,20 +23,16 @@ export interface Finishing {
   readonly binding: BindingWays;
   /** The package of batting that is large enough; null when it must be pieced. */
   readonly batting: Packaged | null;
-  /** Borders both ways, by their letters. */
-  readonly borders: readonly { readonly letter: string; readonly ways: readonly LongWay[] }[];
+  /** Every border by its id: across the cloth, joined straight or on the diagonal, and along it in one piece. */
+  readonly borders: readonly { readonly border: string; readonly ways: readonly BorderWay[] }[];
 }
 
 export function finishingIn({ pattern }: WorkedOut, { quilt, cloth }: WorkedSize): Finishing {
-  const borderIds = new Set(pattern.borders.map(({ id }) => id));
-  const borders = cloth.pieces.filter(({ use }) =>
-    use.some(({ block, unit }) => block === null && borderIds.has(unit)),
-  );
   return {
     backing: backingWays(quilt, pattern),
     binding: bindingWays(quilt, pattern),
     batting: packagedFor(cloth.batting),
-    borders: borders.map((line) => ({ letter: line.letter, ways: longWays(line, pattern.house) })),
+    borders: pattern.borders.map((border) => ({ border: border.id, ways: borderWays(quilt, border, pattern) })),
   };
 }
 

@@ -64,7 +64,7 @@ function leastCloth({ unit, needed }: SizedUnit, { grid, seam }: Scale): number 
 }
 
 /** What trimming one thing to size takes, minutes: the house's own estimate. */
-export const TRIM_MINUTES = 0.5;
+const TRIM_MINUTES = 0.5;
 
 function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, usableWidth: Inches, least: number): MethodPrice {
   const batches = rounded(over(count(sized.needed, 'units'), count(plan.yield, 'from a batch')), 1, 'up');

@@ -12,10 +12,15 @@ import { oversizeOf } from './oversize.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
 /** A block at the scale of one size: its units, how each is made, how many. */
-export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Pick<Quilt, 'block' | 'counts'>): SizedBlock {
+export function sizeBlock(
+  block: WorkedBlock,
+  pattern: Pattern,
+  quilt: Pick<Quilt, 'block' | 'counts'> & Partial<Pick<Quilt, 'measures'>>,
+): SizedBlock {
   const { drawing, root, units } = block.piecing;
   const { house } = pattern;
-  const grid: Inches = quilt.block.width / drawing.width;
+  const measure = quilt.measures?.[block.id] ?? quilt.block;
+  const grid: Inches = measure.width / drawing.width;
   const times = quilt.counts[block.id] ?? 0;
   const scale: Scale = { grid, seam: house.seam, step: house.step, roleValue: valuesOf(block, pattern) };
   const choice = pattern.blocks.find(({ id }) => id === block.id);
@@ -30,8 +35,8 @@ export function sizeBlock(block: WorkedBlock, pattern: Pattern, quilt: Pick<Quil
       return sizeUnit(unit, own, methodOf(unit, choice, pattern), inOne.get(unit.key) ?? 0, times);
     }),
     unfinished: {
-      width: unfinished(quilt.block.width, house.seam),
-      height: unfinished(quilt.block.height, house.seam),
+      width: unfinished(measure.width, house.seam),
+      height: unfinished(measure.height, house.seam),
     },
   };
 }

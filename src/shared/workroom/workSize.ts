@@ -6,10 +6,10 @@ import { fitQuilt } from '../fit/fitQuilt.ts';
 import type { Finding, Maybe } from '../measure/finding.ts';
 import { accept } from '../measure/finding.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
-import { type Edged, turnEdged, unseamed } from '../pressing/ends.ts';
-import { press } from '../pressing/press.ts';
+import type { Edged } from '../pressing/ends.ts';
+import { pressQuilt } from '../pressing/pressQuilt.ts';
 import { layOut } from '../quilt/layOut.ts';
-import type { BlockLeaf, Quilt, StripLeaf } from '../quilt/quilt.ts';
+import type { Quilt } from '../quilt/quilt.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
 import { sizeBlock } from './sizeBlock.ts';
 import type { WorkedBlock, WorkedSize } from './workedOut.ts';
@@ -46,7 +46,7 @@ export function workSize(pattern: Pattern, laid: LaidSize, fabricOf: FabricOf, l
   const path = pathOf(pattern, size);
   const sewn = fitSize(pattern, size, quilt, used, blocks, path);
   const findings = [...sewn.findings, ...fitCloth(cloth, pattern.house, size, path)];
-  return { size, quilt, blocks, pressing: pressQuilt(quilt, used, blocks), cloth, points: sewn.points, findings };
+  return { size, quilt, blocks, pressing: pressed(quilt, used, blocks), cloth, points: sewn.points, findings };
 }
 
 function fitSize(
@@ -71,21 +71,9 @@ function fitSize(
   };
 }
 
-function pressQuilt(quilt: Quilt, used: readonly WorkedBlock[], sized: readonly SizedBlock[]): WorkedSize['pressing'] {
-  const blocks = new Map(
-    used.map((block, i) => {
-      return [block.id, inInches(block.edged, (sized[i] as SizedBlock).grid)] as const;
-    }),
-  );
-  const turned = new Map<string, Edged>();
-  const edgesOf = (leaf: BlockLeaf | StripLeaf): Edged => {
-    if (leaf.kind === 'strip') return unseamed(leaf.box.width, leaf.box.height);
-    const key = `${leaf.block} ${leaf.turn.quarters} ${leaf.turn.mirrored}`;
-    const edged = turned.get(key) ?? turnEdged(blocks.get(leaf.block) as Edged, leaf.turn);
-    turned.set(key, edged);
-    return edged;
-  };
-  return press<BlockLeaf | StripLeaf>(quilt.root, edgesOf).plan;
+function pressed(quilt: Quilt, used: readonly WorkedBlock[], sized: readonly SizedBlock[]): WorkedSize['pressing'] {
+  const blocks = used.map((block, i) => [block.id, inInches(block.edged, (sized[i] as SizedBlock).grid)] as const);
+  return pressQuilt(quilt, new Map(blocks));
 }
 
 function inInches(edged: Edged, grid: number): Edged {

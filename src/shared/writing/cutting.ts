@@ -95,7 +95,20 @@ function pieceWords(line: PieceLine): Words {
     return [field(line.count), line.count.value === 1 ? ' strip ' : ' strips ', field(line.height), ' × WOF'];
   }
   const joined: Words = line.joined === undefined ? [] : [' from ', field(line.joined), ' strips'];
-  return [field(line.count), ' – ', ...sizeWords(line), ...joined];
+  return [
+    field(line.count),
+    ' – ',
+    ...sizeWords(line),
+    ...joined,
+    ...(line.lengthwise ? [' lengthwise'] : []),
+    ...cutUpWords(line),
+  ];
+}
+
+/** ", cut twice diagonally" for squares that become triangles. */
+function cutUpWords({ cutUp }: PieceLine): Words {
+  if (cutUp === undefined) return [];
+  return [cutUp.into === 2 ? ', cut once diagonally' : ', cut twice diagonally'];
 }
 
 /** Binding is cut as whole strips and joined. */

@@ -1,13 +1,13 @@
 import { foundationFigure } from '../diagrams/foundationFigure.ts';
 import { templateFigure } from '../diagrams/templateFigure.ts';
-import { count, given } from '../measure/traced.ts';
+import { count, given, type TracedSize } from '../measure/traced.ts';
 import type { FoundationPaper } from '../piecing/foundation/paper.ts';
 import type { Template } from '../piecing/templates/template.ts';
 import { unitName } from '../piecing/unitNames.ts';
 import type { Block, CaptionedFigure, Section, Words } from './book.ts';
 import type { Desk } from './desk.ts';
 import { type UnitGroup, type UnitInSize, unitGroups } from './unitGroups.ts';
-import { field, listed } from './words.ts';
+import { field, listed, sizeWords } from './words.ts';
 
 /** The square on every page of templates, inches: large enough that a printer's shrinking shows on a ruler. */
 const TEST_SQUARE = 1;
@@ -78,8 +78,25 @@ function templateOf(desk: Desk, group: UnitGroup, template: Template, its: reado
     const turned: Words = reversed === 0 ? [] : [' and ', field(count(reversed, 'reversed')), ' with it turned over'];
     return [i === 0 ? ': ' : '; ', { strong: letter }, ' – cut ', field(count(plain, 'for each unit')), ...turned];
   });
-  const caption: Words = [{ strong: name }, `, ${placeWords(desk, group, its)}`, ...counts, ' for each unit.'];
+  const size = finishedSize(template);
+  const finished: Words = [' (finished ', ...sizeWords(size), ')'];
+  const caption: Words = [
+    { strong: name },
+    `, ${placeWords(desk, group, its)}`,
+    ...finished,
+    ...counts,
+    ' for each unit.',
+  ];
   return { figure: templateFigure(template, name), caption, scale: 1 };
+}
+
+/** The box round the finished patch as the template lies. */
+function finishedSize({ finished }: Template): TracedSize {
+  const side = (of: 'x' | 'y') => {
+    const places = finished.map((point) => point[of]);
+    return given(Math.max(...places) - Math.min(...places), 'finished');
+  };
+  return { width: side('x'), height: side('y') };
 }
 
 /** The chart's letter of the piece that is cut round a shape. */

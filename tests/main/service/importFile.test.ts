@@ -52,6 +52,16 @@ describe('a file the designer brings in', () => {
     expect(await idOf(service.importFile(pattern({ id })))).toBe(`${'a'.repeat(78)}-2`);
   });
 
+  it('may name recipe files that were chosen along with it, and no others', async () => {
+    const { service } = serviceOn();
+    const named = pattern({ recipes: [{ file: 'mooring.recipe.json' }] });
+    await service.importFile({ ...named, beside: { 'mooring.recipe.json': recipe.text } });
+    expect((await service.openPattern('slack-water')).recipes).toEqual([sampleRecipe()]);
+    const refusal = await refusalFrom(service.importFile({ ...named, beside: { 'other.recipe.json': recipe.text } }));
+    expect(refusal).toMatchObject({ kind: 'bad-input' });
+    expect(refusal.words).toContain('There is no file “mooring.recipe.json” beside this pattern.');
+  });
+
   it('may name a starter recipe without carrying it', async () => {
     const { service } = serviceOn();
     await service.importFile(pattern({ recipes: [] }));

@@ -18,7 +18,9 @@ const pick = (x: number, y: number, more = false, before: Parameters<typeof togg
 describe('picking on a drawing', () => {
   test('a click takes the patch, near a line the whole straight seam, beside the block the block', () => {
     expect(pick(3, 1)).toEqual({ kind: 'patches', block: 'A', patches: [0] });
-    expect(pick(1, 2.05)).toEqual({ kind: 'seam', block: 'A', seam: expect.arrayContaining([at(0, 2), at(4, 2)]) });
+    const whole = expect.arrayContaining([at(0, 2), at(4, 2)]);
+    const near = expect.arrayContaining([at(0, 2), at(2, 2)]);
+    expect(pick(1, 2.05)).toEqual({ kind: 'seam', block: 'A', seam: whole, whole, near });
     expect(pick(9, 9)).toEqual(BLOCK);
   });
 
@@ -36,9 +38,9 @@ describe('picking on a drawing', () => {
   });
 
   test('the seams round a patch, each once', () => {
-    const seams = seamsRound(drawing, 0);
+    const seams = seamsRound(drawing, 'A', 0);
     expect(seams).toHaveLength(2);
-    expect(seams.some((seam) => isSameStretch(seam, [at(4, 2), at(0, 2)]))).toBe(true);
+    expect(seams.some(({ whole }) => isSameStretch(whole, [at(4, 2), at(0, 2)]))).toBe(true);
   });
 });
 

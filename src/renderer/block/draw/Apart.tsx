@@ -38,11 +38,11 @@ export function Apart({ block, piecing, colourOf }: ApartProps) {
         <SliderTrack className={styles.track ?? ''}>
           <SliderThumb className={styles.thumb ?? ''} />
         </SliderTrack>
-        <span className={styles.ends} aria-hidden="true">
-          <span>Whole</span>
-          <SliderOutput className={styles.stage ?? ''}>{stageWords(stage, stages)}</SliderOutput>
-          <span>Patches</span>
+        <span className={styles.ends}>
+          <span aria-hidden="true">Whole</span>
+          <span aria-hidden="true">Patches</span>
         </span>
+        <SliderOutput className={styles.stage ?? ''}>{stageWords(stage, stages)}</SliderOutput>
       </Slider>
     </div>
   );
@@ -59,7 +59,7 @@ function stageWords(stage: number, { between, within }: Stages): string {
   if (stage === 0) return 'sewn together';
   if (stage < between) return 'in parts';
   if (stage === between) return 'in units';
-  return stage < between + within ? 'units opened' : 'in single patches';
+  return stage < between + within ? 'units opened' : 'in patches';
 }
 
 interface PictureProps extends ApartProps {

@@ -39,16 +39,26 @@ function Basted({ d }: { readonly d: string }) {
   );
 }
 
-/** Where findings are, each with a box round its place. In grid units. */
-export function FindingPlaces({ findings, air }: { readonly findings: readonly Finding[]; readonly air: number }) {
+interface FindingPlacesProps {
+  readonly findings: readonly Finding[];
+  /** How far a box stands off what it is about, grid units. */
+  readonly air: number;
+}
+
+/** Where findings are: a box just inside a part of the block, a ring round a place or a short edge. In grid units. */
+export function FindingPlaces({ findings, air }: FindingPlacesProps) {
   return (
     <g>
       {findings.map(({ level, what, where: { box } }) => {
         if (box === undefined) return null;
+        const off = Math.min(box.width, box.height) < 6 * air ? air : -air;
         const { x, y, width, height } = box;
-        const round = { x: x - air, y: y - air, width: width + 2 * air, height: height + 2 * air };
+        const round = { x: x - off, y: y - off, width: width + 2 * off, height: height + 2 * off, rx: air };
         return (
-          <rect key={`${what} ${x} ${y}`} className={styles.findingPlace} data-level={level} rx={air} {...round} />
+          <g key={`${what} ${x} ${y}`}>
+            <rect className={styles.findingRim} {...round} />
+            <rect className={styles.findingPlace} data-level={level} {...round} />
+          </g>
         );
       })}
     </g>

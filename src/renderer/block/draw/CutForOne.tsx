@@ -7,11 +7,11 @@ import { CutLines } from '../CutLines.tsx';
 import type { ShownBlock } from '../useShownBlock.ts';
 import styles from './draw.module.css';
 
-/** A single block in the size looked at, else at the usual size of its recipe; null for a moment at the start. */
-export function useOneBlock({ size, recipe }: ShownBlock, block: WorkedBlock | undefined): SizedBlock | null {
+/** A single block in the size looked at; where that has none, at the recipe's usual size. Null for a moment at the start. */
+export function useOneBlock({ size, sized, recipe }: ShownBlock, block: WorkedBlock | undefined): SizedBlock | null {
   // The pattern the block was worked out from: a moment behind the one in hand, and its fabrics go with the block's.
   const pattern = useWorked()?.pattern;
-  const finished = size?.quilt.block.width ?? recipe?.finished ?? 12;
+  const finished = (sized === undefined ? recipe?.finished : size?.quilt.block.width) ?? 12;
   return useMemo(
     () => (pattern === undefined || block === undefined ? null : oneBlock(block, pattern, finished)),
     [block, pattern, finished],

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { Finding } from '../../../shared/measure/finding.ts';
 import { useSelection, useStudioState } from '../../state/hooks.tsx';
 import type { ShownBlock } from '../useShownBlock.ts';
@@ -21,7 +21,8 @@ export function DrawTable({ shown, drawn }: DrawTableProps) {
   const findings = useDrawnFindings(shown, drawn);
   const pointed = useStudioState((state) => state.pointed);
   const [selection] = useSelection();
-  const placed = useMemo(() => placedFindings(findings, pointed), [findings, pointed]);
+  const [looked, lookAt] = useState<Finding | null>(null);
+  const placed = useMemo(() => placedFindings(findings, looked ?? pointed), [findings, looked, pointed]);
   const piecing = shown.worked?.piecing;
   return (
     <div className={styles.table}>
@@ -31,14 +32,14 @@ export function DrawTable({ shown, drawn }: DrawTableProps) {
         <Brushes drawn={drawn} />
       </div>
       <Mat drawn={drawn} piecing={piecing} findings={selection.kind === 'unit' ? [] : placed} />
-      <Found shown={shown} drawn={drawn} findings={findings} />
+      <Found shown={shown} drawn={drawn} findings={findings} looked={looked} onLook={lookAt} />
     </div>
   );
 }
 
-/** The findings that have a place on the drawing; while the designer has gone to one of them, that one alone. */
-function placedFindings(findings: readonly Finding[], pointed: Finding | null): readonly Finding[] {
+/** The findings that have a place on the drawing; while the designer looks at one of them, that one alone. */
+function placedFindings(findings: readonly Finding[], looked: Finding | null): readonly Finding[] {
   const placed = findings.filter(({ where, level }) => where.box !== undefined && level !== 'note');
-  const only = findings.find(({ what, where }) => what === pointed?.what && where.path === pointed.where.path);
+  const only = findings.find(({ what, where }) => what === looked?.what && where.path === looked.where.path);
   return only === undefined ? placed : [only];
 }

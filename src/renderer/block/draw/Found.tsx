@@ -1,3 +1,4 @@
+import { ToggleButton } from 'react-aria-components';
 import type { Finding } from '../../../shared/measure/finding.ts';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { useIsWorking } from '../../state/hooks.tsx';
@@ -12,10 +13,13 @@ interface FoundProps {
   readonly shown: ShownBlock;
   readonly drawn: DrawnBlock;
   readonly findings: readonly Finding[];
+  /** The finding whose place is shown alone, and how to look at another. */
+  readonly looked: Finding | null;
+  readonly onLook: (finding: Finding | null) => void;
 }
 
 /** What the studio has found for sewing the drawing: how it comes apart, its units, and what is cut for one block. */
-export function Found({ shown, drawn, findings }: FoundProps) {
+export function Found({ shown, drawn, findings, looked, onLook }: FoundProps) {
   const working = useIsWorking();
   const { worked } = shown;
   const one = useOneBlock(shown, worked);
@@ -24,7 +28,7 @@ export function Found({ shown, drawn, findings }: FoundProps) {
       {worked === undefined ? null : (
         <FoundHead block={drawn.block} piecing={worked.piecing} colourOf={drawn.colourOf} />
       )}
-      {findings.length === 0 ? null : <FindingLines findings={findings} />}
+      {findings.length === 0 ? null : <FindingLines findings={findings} looked={looked} onLook={onLook} />}
       {worked === undefined || one === null ? null : (
         <>
           <DrawnUnits block={worked} sized={one} />
@@ -38,13 +42,28 @@ export function Found({ shown, drawn, findings }: FoundProps) {
 /** More of one kind than this are counted, not told one by one. */
 const MOST = 6;
 
-function FindingLines({ findings }: { readonly findings: readonly Finding[] }) {
+function FindingLines({ findings, looked, onLook }: Pick<FoundProps, 'findings' | 'looked' | 'onLook'>) {
   const more = findings.length - MOST;
   return (
     <div className={styles.findings}>
-      {findings.slice(0, MOST).map((finding) => (
-        <FindingLine key={`${finding.where.path} ${finding.what}`} finding={finding} />
-      ))}
+      {findings.slice(0, MOST).map((finding) => {
+        const key = `${finding.where.path} ${finding.what}`;
+        return (
+          <div key={key} className={styles.finding}>
+            <FindingLine finding={finding} />
+            {finding.where.box === undefined ? null : (
+              <ToggleButton
+                className={styles.show ?? ''}
+                aria-label={`Show where: ${finding.what}`}
+                isSelected={looked?.what === finding.what}
+                onChange={(on) => onLook(on ? finding : null)}
+              >
+                Where
+              </ToggleButton>
+            )}
+          </div>
+        );
+      })}
       {more > 0 ? <p className="quiet">{more} more like these; each has its mark on the drawing.</p> : null}
     </div>
   );

@@ -11,6 +11,8 @@ interface GridMarksProps {
 
 /** Marks nearer than this on screen would be a fog, pixels. */
 const CLOSEST = 8;
+/** On a grid finer than this on screen all pins are small, pixels. */
+const CROWDED = 28;
 
 /** The places the hand is drawn to, as pin heads: large on the grid, small between its lines. In pixels. */
 export const GridMarks = memo(function GridMarks({ marks, sight, finer }: GridMarksProps) {
@@ -19,12 +21,13 @@ export const GridMarks = memo(function GridMarks({ marks, sight, finer }: GridMa
   const isMain = ({ place }: SnapMark) => whole(place.x) && whole(place.y);
   const main = sight.scale >= CLOSEST ? shown.filter(isMain) : [];
   const fine = sight.scale / finer >= CLOSEST ? shown.filter((mark) => !isMain(mark)) : shown.filter(isOffGrid);
+  const size = sight.scale < CROWDED ? 'fine' : 'main';
   return (
     <g>
       <path className={styles.pinRim} data-size="fine" d={dots(fine, sight)} />
       <path className={styles.pin} data-size="fine" d={dots(fine, sight)} />
-      <path className={styles.pinRim} d={dots(main, sight)} />
-      <path className={styles.pin} d={dots(main, sight)} />
+      <path className={styles.pinRim} data-size={size} d={dots(main, sight)} />
+      <path className={styles.pin} data-size={size} d={dots(main, sight)} />
     </g>
   );
 });

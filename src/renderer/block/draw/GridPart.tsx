@@ -36,6 +36,7 @@ export function GridPart({ drawn }: { readonly drawn: DrawnBlock }) {
         onChange={(down) => regrid(blank || width !== height ? width : down, down)}
       />
       {trouble}
+      {blank ? null : <p className="quiet small">The drawing keeps its shape; the lines under it change.</p>}
       <div className={styles.acts}>
         <Button small onPress={() => attempt(refineDrawing, { recipe: recipe.id, times: 2 })}>
           Twice as fine

@@ -17,6 +17,8 @@ interface HereProps {
   /** Where the keys are, while it is they that are used. */
   readonly cursor: Point | null;
   readonly patch: number | null;
+  /** Patches that are picked: they are stitched round already. */
+  readonly picked: readonly number[];
   /** The first place given to the act in hand. */
   readonly first: Point | null;
   /** A box that is being drawn about patches. */
@@ -24,7 +26,7 @@ interface HereProps {
 }
 
 /** Where the hand is: the mark it is drawn to, or the patch it is over. In pixels. */
-export function Here({ act, drawing, sight, mark, cursor, patch, first, box }: HereProps) {
+export function Here({ act, drawing, sight, mark, cursor, patch, picked, first, box }: HereProps) {
   const inGrid = `translate(${sight.x} ${sight.y}) scale(${sight.scale})`;
   if (isOfPlaces(act)) {
     const place = cursor ?? mark?.place;
@@ -33,10 +35,11 @@ export function Here({ act, drawing, sight, mark, cursor, patch, first, box }: H
     );
   }
   const joining = act === 'join' && first !== null ? patchAt(drawing, first) : null;
+  const ringed = patch !== null && (cursor !== null || !picked.includes(patch)) ? patch : null;
   return (
     <g transform={inGrid}>
       {joining === null ? null : <PatchRing drawing={drawing} patch={joining} tone="begun" />}
-      {patch === null ? null : <PatchRing drawing={drawing} patch={patch} tone={cursor === null ? 'over' : 'key'} />}
+      {ringed === null ? null : <PatchRing drawing={drawing} patch={ringed} tone={cursor === null ? 'over' : 'key'} />}
       {box === null ? null : <rect className={styles.box} {...boxOf(...box)} />}
     </g>
   );

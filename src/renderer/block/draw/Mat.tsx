@@ -98,6 +98,7 @@ export function Mat({ drawn, piecing, findings }: MatProps) {
                 mark={mark}
                 cursor={keys.byKey ? keys.cursor : null}
                 patch={patch}
+                picked={selection.kind === 'patches' ? selection.patches : []}
                 first={hand.places[0] ?? null}
                 box={pointer.box}
               />

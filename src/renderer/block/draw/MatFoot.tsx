@@ -33,7 +33,7 @@ export function MatFoot({ looking, drawn, at, mark, patch, places }: MatFootProp
           +
         </Button>
         <Button tone="bare" small isDisabled={looking.times === 1} onPress={() => looking.whole()}>
-          Whole
+          Whole<span className="heard"> drawing</span>
         </Button>
       </div>
     </div>

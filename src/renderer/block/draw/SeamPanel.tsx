@@ -1,11 +1,12 @@
 import { distance } from '../../../shared/drawing/near.ts';
-import type { Stretch } from '../../../shared/drawing/run.ts';
 import { inchesText } from '../../../shared/measure/fraction.ts';
 import { addPin, removePin } from '../../../shared/pattern/edits/index.ts';
 import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
 import { BackTo } from '../../parts/BackTo.tsx';
 import { Button } from '../../parts/Button.tsx';
-import { useAct } from '../../state/hooks.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { useAct, useSelection } from '../../state/hooks.tsx';
+import type { SeamPicked } from '../../state/selection.ts';
 import styles from './panel.module.css';
 import { isSameStretch } from './picking.ts';
 import { spotWords } from './placeWords.ts';
@@ -14,16 +15,18 @@ import { useTold } from './useTold.tsx';
 
 interface SeamPanelProps {
   readonly drawn: DrawnBlock;
-  readonly seam: Stretch;
+  readonly picked: SeamPicked;
   /** Finished inches of one grid unit. */
   readonly grid: number;
   readonly onBack: () => void;
 }
 
 /** A straight line of seams: where it runs, and whether it is to be sewn last. */
-export function SeamPanel({ drawn, seam, grid, onBack }: SeamPanelProps) {
+export function SeamPanel({ drawn, picked, grid, onBack }: SeamPanelProps) {
+  const { seam, whole, near } = picked;
   const { recipe, block, body } = drawn;
   const act = useAct();
+  const [, select] = useSelection();
   const { trouble, attempt } = useTold();
   const [a, b] = seam;
   const pinned = (body.pins ?? []).findIndex(({ first }) => {
@@ -40,6 +43,17 @@ export function SeamPanel({ drawn, seam, grid, onBack }: SeamPanelProps) {
       <p>
         From {spotWords(a)} to {spotWords(b)}: {inchesText(distance(a, b) * grid)} finished.
       </p>
+      {isSameStretch(whole, near) ? null : (
+        <Choice
+          label="How much of it"
+          value={isSameStretch(seam, whole) ? 'whole' : 'near'}
+          options={[
+            { id: 'whole', says: 'The whole line' },
+            { id: 'near', says: 'This stretch' },
+          ]}
+          onChange={(much) => select({ ...picked, seam: much === 'whole' ? whole : near })}
+        />
+      )}
       <PanelPart title="Sewing">
         <p className="quiet small">
           {pinned < 0

@@ -24,7 +24,7 @@ export function SizePart({ shown, piecing }: SizePartProps) {
   const { house } = usePattern();
   const act = useAct();
   const { size, recipe, choice } = shown;
-  const finished = size?.quilt.block.width ?? recipe?.finished ?? 0;
+  const finished = (shown.sized === undefined ? recipe?.finished : size?.quilt.block.width) ?? 0;
   const sizes = useMemo(
     () => rulerFriendlySizes(piecing, house.step, withOne(OFFERED, finished)),
     [piecing, house.step, finished],

@@ -36,6 +36,7 @@ export function TroubleNote({ hand: { trouble }, sight, room }: TroubleNoteProps
         <>
           <svg className={styles.troubleSpot} width={room.width} height={room.height} aria-hidden="true">
             <circle cx={spot?.x} cy={spot?.y} r={10} />
+            <circle cx={spot?.x} cy={spot?.y} r={10} />
           </svg>
           <div ref={note} className={styles.trouble} style={style}>
             <Mark of="stops" />

@@ -3,7 +3,7 @@ import type { Drawing } from '../../../shared/drawing/drawing.ts';
 import { type EdgeOf, type Stretch, seamAt, straightRun } from '../../../shared/drawing/run.ts';
 import { patchAt } from '../../../shared/drawing/split.ts';
 import type { Box, Point } from '../../../shared/drawing/turn.ts';
-import type { Selection } from '../../state/selection.ts';
+import type { SeamPicked, Selection } from '../../state/selection.ts';
 
 /** What a click picks: the seam near it, else the patch under it, else the block. */
 export function pickedAt(
@@ -14,12 +14,18 @@ export function pickedAt(
   more: boolean,
   before: Selection,
 ): Selection {
-  const seam = more ? null : seamAt(drawing, at, reach);
-  const run = seam === null ? null : straightRun(drawing, seam);
-  if (run !== null) return { kind: 'seam', block, seam: run };
+  const edge = more ? null : seamAt(drawing, at, reach);
+  const seam = edge === null ? null : seamPicked(drawing, block, edge);
+  if (seam !== null) return seam;
   const patch = patchAt(drawing, at);
   if (patch === null) return { kind: 'block', block };
   return more ? toggled(before, block, patch) : { kind: 'patches', block, patches: [patch] };
+}
+
+function seamPicked(drawing: Drawing, block: string, edge: EdgeOf): SeamPicked | null {
+  const whole = straightRun(drawing, edge);
+  const near = [pointAt(drawing, edge[0]), pointAt(drawing, edge[1])] as const;
+  return whole === null ? null : { kind: 'seam', block, seam: whole, whole, near };
 }
 
 /** One patch more, or one fewer. */
@@ -36,15 +42,15 @@ export function patchesWithin(drawing: Drawing, box: Box): readonly number[] {
 }
 
 /** The inner seams round a patch, each as the straight line it is part of; each line once. */
-export function seamsRound(drawing: Drawing, patch: number): readonly Stretch[] {
+export function seamsRound(drawing: Drawing, block: string, patch: number): readonly SeamPicked[] {
   const outline = drawing.patches[patch]?.outline ?? [];
-  const found: Stretch[] = [];
+  const found: SeamPicked[] = [];
   outline.forEach((a, i) => {
     const edge: EdgeOf = [a, outline[(i + 1) % outline.length] as number];
     const [from, to] = [pointAt(drawing, edge[0]), pointAt(drawing, edge[1])];
     const isSeam = seamAt(drawing, { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }, 1e-6) !== null;
-    const run = isSeam ? straightRun(drawing, edge) : null;
-    if (run !== null && !found.some((one) => isSameStretch(one, run))) found.push(run);
+    const seam = isSeam ? seamPicked(drawing, block, edge) : null;
+    if (seam !== null && !found.some((one) => isSameStretch(one.whole, seam.whole))) found.push(seam);
   });
   return found;
 }

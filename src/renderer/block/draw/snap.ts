@@ -1,6 +1,6 @@
 import { pointAt } from '../../../shared/drawing/curve.ts';
 import type { Drawing } from '../../../shared/drawing/drawing.ts';
-import { alongOf, crossings, halfway, isOnEdge, type Leg, meetings } from '../../../shared/drawing/meet.ts';
+import { alongOf, crossings, halfway, type Leg, meetings } from '../../../shared/drawing/meet.ts';
 import { beside, distance } from '../../../shared/drawing/near.ts';
 import type { Point } from '../../../shared/drawing/turn.ts';
 import { edgeLegs } from './edgeLegs.ts';
@@ -152,11 +152,6 @@ function starPlaces({ width, height }: Drawing): readonly Point[] {
     { x: width, y },
   ]);
   return [...top, ...sides];
-}
-
-/** The marks with grid points told whether they lie on an edge, for acts that can only be begun there. */
-export function onEdgesOnly(marks: readonly SnapMark[], drawing: Drawing): readonly SnapMark[] {
-  return marks.filter(({ place, onEdge }) => onEdge || isOnEdge(drawing, place));
 }
 
 /** A corner of the drawing as a mark. */

@@ -19,7 +19,7 @@ import { type Deed, type Ground, press } from './hand.ts';
 import type { DrawnBlock } from './useDrawn.ts';
 
 /** Why an act was not done, and where that is told. */
-export interface Trouble {
+interface Trouble {
   readonly at: Point;
   readonly findings: readonly Pick<Finding, 'what' | 'mend'>[];
 }

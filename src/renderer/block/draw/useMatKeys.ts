@@ -91,12 +91,12 @@ export function useMatKeys(needs: KeysNeeds) {
     return true;
   };
   const nextSeam = () => {
-    const seams = seamsRound(drawing, patch);
-    const now = selection.kind === 'seam' ? seams.findIndex((one) => isSameStretch(one, selection.seam)) : -1;
-    const seam = seams[(now + 1) % seams.length];
-    if (seam === undefined) return false;
-    select({ kind: 'seam', block, seam });
-    hand.say(`Seam from ${spotWords(seam[0])} to ${spotWords(seam[1])}`);
+    const seams = seamsRound(drawing, block, patch);
+    const now = selection.kind === 'seam' ? seams.findIndex(({ whole }) => isSameStretch(whole, selection.whole)) : -1;
+    const next = seams[(now + 1) % seams.length];
+    if (next === undefined) return false;
+    select(next);
+    hand.say(`Seam from ${spotWords(next.seam[0])} to ${spotWords(next.seam[1])}`);
     return true;
   };
 

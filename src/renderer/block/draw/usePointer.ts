@@ -30,7 +30,7 @@ export interface Over {
 }
 
 /** How near a mark or a seam the pointer must come to mean it, pixels. */
-export const REACH = 12;
+const REACH = 12;
 const SEAM_REACH = 5;
 /** A hand that trembles is not dragging. */
 const STILL = 5;

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Point } from '../../../shared/drawing/turn.ts';
 import type { Room } from '../../parts/useRoom.ts';
 import { bringing, fitted, panned, type Sight, toPlace, zoomed } from './sight.ts';
@@ -23,7 +23,8 @@ interface Extent {
 
 /** @param about what the drawing is of: another one is looked at whole again */
 export function useSight(room: Room, drawing: Extent, about: string): Looking {
-  const fit = fitted(room, drawing);
+  const { width, height } = drawing;
+  const fit = useMemo(() => fitted(room, { width, height }), [room, width, height]);
   const [nearer, setNearer] = useState<Sight | null>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another drawing, grid or window is looked at whole
   useEffect(() => setNearer(null), [about, drawing.width, drawing.height, room.width, room.height]);

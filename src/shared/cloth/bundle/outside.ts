@@ -6,7 +6,7 @@ import type { Outside } from './wants.ts';
 /** Why a line of the chart is not cut from the bundle; null when it is. */
 export function whyOutside(line: PieceLine, bundle: Bundle): Outside['why'] | null {
   if (!isBundled(line.fabric, bundle)) return 'another fabric';
-  if (longer(line.height.value, bundle.strip) || line.along === true) return 'too wide';
+  if (longer(line.height.value, bundle.strip) || line.lengthwise === true) return 'too wide';
   return line.cutAs === 'piece' && longer(line.width.value, bundle.length) ? 'too long' : null;
 }
 

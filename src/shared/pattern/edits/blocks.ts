@@ -3,8 +3,8 @@ import type { GridBody, Recipe, Value } from '../../recipe/schema.ts';
 import { readRow, readToken, type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
 import { withRevisions } from '../revisions.ts';
-import type { BlockChoice, Pattern, Setting } from '../schema.ts';
-import { changed, named, whole, withFields, withName, withOversize } from './list.ts';
+import type { BlockChoice, Border, Pattern, Setting } from '../schema.ts';
+import { changed, named, whole, withFields, withName, withOversize, without } from './list.ts';
 import type { Cell } from './setting.ts';
 
 function withBlock(pattern: Pattern, id: string, change: (block: BlockChoice) => BlockChoice): Pattern {
@@ -66,22 +66,43 @@ export const removeBlock: Edit<{ readonly block: string; readonly instead: strin
     const known = (id: string) => pattern.blocks.some((one) => one.id === id);
     if (block === instead || !known(block) || !known(instead)) return pattern;
     const blocks = pattern.blocks.filter(({ id }) => id !== block);
-    return { ...pattern, blocks, setting: withoutBlock(pattern.setting, block, instead) };
+    const borders = changed(
+      pattern.borders,
+      ({ pieced }) => pieced !== undefined,
+      (border) => withoutInBorder(border, block, instead),
+    );
+    return { ...pattern, blocks, borders, setting: withoutBlock(pattern.setting, block, instead) };
   },
 };
 
+/** A row of letters with another block for one; what cannot be read stays as it is. */
+function rowWithout(line: string, block: string, instead: string): string {
+  return readRow(line)
+    .map((entry) => {
+      if (typeof entry === 'string') return entry;
+      return writeToken(entry.name === block ? { ...entry, name: instead } : entry);
+    })
+    .join(' ');
+}
+
+function withoutInBorder(border: Border, block: string, instead: string): Border {
+  const { pieced } = border;
+  if (pieced === undefined) return border;
+  const units = rowWithout(pieced.units, block, instead);
+  const corner = pieced.corner === undefined ? {} : { corner: rowWithout(pieced.corner, block, instead) };
+  return { ...border, pieced: { ...pieced, units, ...corner } };
+}
+
 function withoutBlock(setting: Setting, block: string, instead: string): Setting {
   const other = (token: Token): Token => (token.name === block ? { ...token, name: instead } : token);
-  const motif = setting.motif.map((line) =>
-    readRow(line)
-      .map((entry) => (typeof entry === 'string' ? entry : writeToken(other(entry))))
-      .join(' '),
-  );
+  const inRow = (line: string) => rowWithout(line, block, instead);
+  const motif = setting.motif.map(inRow);
   const single = setting.single.map((one) => {
     const token = readToken(one.block);
     return token === null ? one : { ...one, block: writeToken(other(token)) };
   });
-  return { ...setting, motif, single };
+  const all = { ...setting, motif, single };
+  return all.kind === 'on-point' && all.between !== undefined ? { ...all, between: all.between.map(inRow) } : all;
 }
 
 export const setParameter: Edit<{ readonly block: string; readonly parameter: string; readonly value: number }> = {
@@ -98,6 +119,17 @@ export const setParameter: Edit<{ readonly block: string; readonly parameter: st
       if ((one.parameters[parameter] ?? known.default) === held) return one;
       return withFields(one, { parameters: withName(one.parameters, parameter, held) });
     });
+  },
+};
+
+export const setPlaces: Edit<{ readonly block: string; readonly places: number }> = {
+  id: 'set-places',
+  name: ({ block, places }) => `Let block ${block} fill ${whole(places, 1, 12)} places each way`,
+  apply: (pattern, { block, places }) => {
+    const many = whole(places, 1, 12);
+    return withBlock(pattern, block, (one) =>
+      many === 1 ? without(one, 'places') : withFields(one, { places: many }),
+    );
   },
 };
 

@@ -1,7 +1,7 @@
 import { inchesText } from '../../measure/fraction.ts';
 import type { Edit } from '../edit.ts';
-import type { Border, Pattern } from '../schema.ts';
-import { changed, freeId, lengthWithin, movedTo, named, withFields, withName } from './list.ts';
+import type { Border, Pattern, Size } from '../schema.ts';
+import { changed, freeId, lengthWithin, movedTo, named, withFields, withName, without } from './list.ts';
 
 const THINNEST = 1 / 16;
 const WIDEST = 60;
@@ -10,13 +10,12 @@ function nameOf(pattern: Pattern, id: string): string {
   return (pattern.borders.find((border) => border.id === id)?.name ?? id).toLowerCase();
 }
 
+function withEachBorder(pattern: Pattern, id: string, change: (border: Border) => Border): Pattern {
+  return withFields(pattern, { borders: changed(pattern.borders, (border) => border.id === id, change) });
+}
+
 function withBorder(pattern: Pattern, id: string, fields: Partial<Border>): Pattern {
-  const borders = changed(
-    pattern.borders,
-    (border) => border.id === id,
-    (border) => withFields(border, fields),
-  );
-  return withFields(pattern, { borders });
+  return withEachBorder(pattern, id, (border) => withFields(border, fields));
 }
 
 export const addBorder: Edit<{
@@ -47,9 +46,10 @@ export const removeBorder: Edit<{ readonly border: string }> = {
   apply: (pattern, { border }) => {
     if (!pattern.borders.some(({ id }) => id === border)) return pattern;
     const borders = pattern.borders.filter(({ id }) => id !== border);
-    const sizes = pattern.sizes.map((size) =>
-      withFields(size, { borders: withName<number>(size.borders, border, null) }),
-    );
+    const sizes = pattern.sizes.map((size) => {
+      const own = withFields(size, { borders: withName<number>(size.borders, border, null) });
+      return withEnds(own, border, null);
+    });
     return { ...pattern, borders, sizes };
   },
 };
@@ -92,6 +92,45 @@ export const setBorderWidthIn: Edit<{ readonly border: string; readonly size: st
     },
   };
 
+/** The size with another width for a border's top and bottom; null: none of its own. */
+function withEnds(size: Size, border: string, ends: number | null): Size {
+  const all = withName<number>(size.borderEnds ?? {}, border, ends);
+  if (Object.keys(all).length === 0) return without(size, 'borderEnds');
+  return withFields(size, { borderEnds: all });
+}
+
+export const setBorderEnds: Edit<{ readonly border: string; readonly ends: number | null }> = {
+  id: 'set-border-ends',
+  name: ({ border, ends }, pattern) =>
+    `Make the ${nameOf(pattern, border)} ${ends === null ? 'as wide all round' : `${inchesText(ends)} at the top and bottom`}`,
+  apply: (pattern, { border, ends }) => {
+    const finished = ends === null ? null : lengthWithin(ends, THINNEST, WIDEST);
+    if (ends !== null && finished === null) return pattern;
+    return withEachBorder(pattern, border, (one) =>
+      finished === null ? without(one, 'ends') : withFields(one, { ends: finished }),
+    );
+  },
+};
+
+export const setBorderEndsIn: Edit<{ readonly border: string; readonly size: string; readonly ends: number | null }> = {
+  id: 'set-border-ends-in',
+  name: ({ border, size, ends }, pattern) => {
+    const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
+    const as = ends === null ? 'as its sides are' : inchesText(ends);
+    return `Make the top and bottom of the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
+  },
+  apply: (pattern, { border, size, ends }) => {
+    const finished = ends === null ? null : lengthWithin(ends, 0, WIDEST);
+    if ((ends !== null && finished === null) || !pattern.borders.some(({ id }) => id === border)) return pattern;
+    const sizes = changed(
+      pattern.sizes,
+      ({ id }) => id === size,
+      (one) => withEnds(one, border, finished),
+    );
+    return withFields(pattern, { sizes });
+  },
+};
+
 export const setBorderFirst: Edit<{ readonly border: string; readonly first: Border['first'] }> = {
   id: 'set-border-first',
   name: ({ border, first }, pattern) =>
@@ -99,13 +138,42 @@ export const setBorderFirst: Edit<{ readonly border: string; readonly first: Bor
   apply: (pattern, { border, first }) => withBorder(pattern, border, { first }),
 };
 
-export const setBorderCut: Edit<{ readonly border: string; readonly cut: 'across' | 'along' }> = {
-  id: 'set-border-cut',
-  name: ({ border, cut }, pattern) => `Cut the ${nameOf(pattern, border)} ${cut} the cloth`,
-  apply: (pattern, { border, cut }) => {
-    const before = pattern.borders.find(({ id }) => id === border);
-    return before === undefined || (before.cut ?? 'across') === cut ? pattern : withBorder(pattern, border, { cut });
+type Corners = NonNullable<Border['corners']>;
+
+const CORNER_WORDS: Readonly<Record<Corners, string>> = {
+  butted: 'Butt the corners of',
+  cornerstones: 'Put squares into the corners of',
+  mitred: 'Mitre the corners of',
+};
+
+export const setBorderCorners: Edit<{
+  readonly border: string;
+  readonly corners: Corners;
+  readonly cornerstones?: string;
+}> = {
+  id: 'set-border-corners',
+  name: ({ border, corners }, pattern) => `${CORNER_WORDS[corners]} the ${nameOf(pattern, border)}`,
+  apply: (pattern, { border, corners, cornerstones }) => {
+    const known = pattern.fabrics.some(({ id }) => id === cornerstones);
+    return withEachBorder(pattern, border, (one) => {
+      const as = corners === 'butted' ? without(one, 'corners') : withFields(one, { corners });
+      if (corners !== 'cornerstones') return without(as, 'cornerstones');
+      return known && cornerstones !== undefined ? withFields(as, { cornerstones }) : as;
+    });
   },
+};
+
+export const setBorderCut: Edit<{ readonly border: string; readonly way: 'straight' | 'diagonal' | 'lengthwise' }> = {
+  id: 'set-border-cut',
+  name: ({ border, way }, pattern) => {
+    const said = way === 'lengthwise' ? 'Cut along the cloth:' : `Join with ${way} seams:`;
+    return `${said} ${nameOf(pattern, border)}`;
+  },
+  apply: (pattern, { border, way }) =>
+    withEachBorder(pattern, border, (one) => {
+      const across = way === 'lengthwise' ? withFields(one, { lengthwise: true }) : without(one, 'lengthwise');
+      return way === 'diagonal' ? withFields(across, { joins: way }) : without(across, 'joins');
+    }),
 };
 
 export const setBorderFabric: Edit<{ readonly border: string; readonly fabric: string }> = {

@@ -1,6 +1,7 @@
 import type { Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
 import type { Bundle, Fabric, Pattern } from '../schema.ts';
+import { withBorderFabrics, withSettingFabrics } from '../settingFabrics.ts';
 import { changed, freeId, lengthWithin, named, withFields } from './list.ts';
 
 function withFabric(pattern: Pattern, id: string, fields: Partial<Fabric>): Pattern {
@@ -117,7 +118,8 @@ export const removeFabric: Edit<{ readonly fabric: string; readonly instead: str
         ...block,
         fabrics: withRoles(pattern, block.recipe, block.fabrics, other),
       })),
-      borders: pattern.borders.map((border) => ({ ...border, fabric: other(border.fabric) })),
+      setting: withSettingFabrics(pattern.setting, other),
+      borders: pattern.borders.map((border) => withBorderFabrics(border, other)),
       binding: { ...pattern.binding, fabric: other(pattern.binding.fabric) },
       backing: { ...pattern.backing, fabric: other(pattern.backing.fabric) },
       ...(pattern.bundle === undefined ? {} : { bundle: withoutFabric(pattern.bundle, fabric, instead) }),

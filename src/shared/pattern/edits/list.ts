@@ -17,6 +17,13 @@ export function withFields<T extends object>(entry: T, fields: Partial<T>): T {
   return differs ? { ...entry, ...Object.fromEntries(given) } : entry;
 }
 
+/** The entry without one of its optional fields; the very same entry when it has none. */
+export function without<T extends object>(entry: T, field: keyof T): T {
+  if (entry[field] === undefined) return entry;
+  const { [field]: _was, ...rest } = entry;
+  return rest as T;
+}
+
 /** The record with one name set, or taken out for null. */
 export function withName<T>(record: Readonly<Record<string, T>>, name: string, value: T | null): Record<string, T> {
   if (record[name] === (value ?? undefined)) return record as Record<string, T>;

@@ -2,8 +2,9 @@ import { afterTurn, type Turn, UNTURNED } from '../../drawing/turn.ts';
 import { type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
 import { blockAt, motifAt, readMotif } from '../motif.ts';
+import { type DarkCorner, type MotifTemplate, motifFor } from '../motifTemplate.ts';
 import type { Pattern, Setting } from '../schema.ts';
-import { whole, withFields } from './list.ts';
+import { whole, withFields, without } from './list.ts';
 
 /** A place in the quilt or in the motif. */
 export interface Cell {
@@ -28,11 +29,11 @@ function withSetting(pattern: Pattern, fields: Partial<Setting>): Pattern {
 /** Sets what stands at some places of one size, or of all; a place that equals the motif again needs no entry. */
 function placed(pattern: Pattern, cells: Cells, size: string | null, change: (was: Token) => Token): Pattern {
   const { setting } = pattern;
-  const at = blockAt(setting);
+  const at = blockAt(pattern);
   const isHere = (one: Setting['single'][number]) =>
     (one.size ?? null) === size && cells.some(({ column, row }) => one.column === column && one.row === row);
   const rest = setting.single.filter((one) => !isHere(one));
-  const below = blockAt({ ...setting, single: rest });
+  const below = blockAt({ ...pattern, setting: { ...setting, single: rest } });
   const entries = cells.flatMap(({ column, row }) => {
     const was = at(size ?? '', column, row);
     if (was === null) return [];
@@ -79,6 +80,49 @@ export const returnToMotif: Edit<{ readonly cells: Cells; readonly size: string 
       (size === null || one.size === size) && cells.some(({ column, row }) => one.column === column && one.row === row);
     const single = pattern.setting.single.filter((one) => !goes(one));
     return single.length === pattern.setting.single.length ? pattern : withSetting(pattern, { single });
+  },
+};
+
+/** Lays the blocks out by a classic setting; single blocks that differed from the motif before go with it. */
+export const takeMotif: Edit<{
+  readonly template: MotifTemplate;
+  /** The letters of the blocks it is used with. */
+  readonly blocks: readonly string[];
+  /** Where the first block's dark half lies, for a setting of blocks that are split on the diagonal. */
+  readonly dark: DarkCorner;
+}> = {
+  id: 'take-motif',
+  name: ({ template }) => `Set the blocks in ${template.name.toLowerCase()}`,
+  apply: (pattern, { template, blocks, dark }) => {
+    const known = blocks.every((letter) => pattern.blocks.some(({ id }) => id === letter));
+    const made = known ? motifFor(template, blocks, dark) : null;
+    if (made === null) return pattern;
+    const bare = without(without(pattern.setting, 'reflect'), 'reflected');
+    return withFields(pattern, { setting: { ...bare, single: [], ...made } });
+  },
+};
+
+export const setReflect: Edit<{
+  readonly reflect: NonNullable<Setting['reflect']> | null;
+  readonly reflected?: NonNullable<Setting['reflected']>;
+}> = {
+  id: 'set-reflect',
+  name: ({ reflect }) => (reflect === null ? 'Start the motif in the corner' : 'Reflect the motif about the middle'),
+  apply: (pattern, { reflect, reflected = 'mirrored' }) => {
+    const as = reflect === null || reflected === 'mirrored' ? without(pattern.setting, 'reflected') : pattern.setting;
+    const setting = reflect === null ? without(as, 'reflect') : withFields(as, { reflect });
+    if (reflect === null || reflected === 'mirrored') return withFields(pattern, { setting });
+    return withFields(pattern, { setting: withFields(setting, { reflected }) });
+  },
+};
+
+export const setSewn: Edit<{ readonly sewn: 'rows' | 'columns' }> = {
+  id: 'set-sewn',
+  name: ({ sewn }) => `Sew the blocks into ${sewn}`,
+  apply: (pattern, { sewn }) => {
+    const { setting } = pattern;
+    if (setting.kind !== 'straight') return pattern;
+    return withFields(pattern, { setting: sewn === 'rows' ? without(setting, 'sewn') : withFields(setting, { sewn }) });
   },
 };
 

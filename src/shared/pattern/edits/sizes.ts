@@ -54,6 +54,30 @@ export const addSize: Edit<{
   },
 };
 
+/** A size as it was found for a target: with border widths of its own. */
+export const addFoundSize: Edit<{
+  readonly name: string;
+  readonly across: number;
+  readonly down: number;
+  readonly block: number;
+  readonly borders: Readonly<Record<string, number>>;
+}> = {
+  id: 'add-found-size',
+  name: ({ name }) => `Add the size ${name.trim()}`,
+  apply: (pattern, { borders, ...size }) => {
+    const after = addSize.apply(pattern, size);
+    if (after === pattern) return pattern;
+    const known = new Set(pattern.borders.map(({ id }) => id));
+    const own = Object.entries(borders).flatMap(([id, width]) => {
+      const finished = known.has(id) ? lengthWithin(width, 0, 60) : null;
+      return finished === null ? [] : [[id, finished] as const];
+    });
+    const last = after.sizes.length - 1;
+    const sizes = after.sizes.map((one, i) => (i === last ? { ...one, borders: Object.fromEntries(own) } : one));
+    return { ...after, sizes };
+  },
+};
+
 export const renameSize: Edit<{ readonly size: string; readonly name: string }> = {
   id: 'rename-size',
   name: ({ size, name }, pattern) => `Call the size ${nameOf(pattern, size)} “${name.trim()}”`,

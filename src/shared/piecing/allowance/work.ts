@@ -6,7 +6,7 @@ import type { Inches } from '../../measure/inches.ts';
 import type { Side } from '../../recipe/schema.ts';
 import type { Unit } from '../piecing.ts';
 import { unitPolygons } from '../unitShape.ts';
-import { withAllowance } from './allowance.ts';
+import { type PatchEdge, type Points, withAllowance } from './allowance.ts';
 
 /** Some patches of a unit, by their numbers. */
 export type Part = ReadonlySet<number>;
@@ -21,7 +21,7 @@ export interface Work {
   /** What each patch has beyond the edge of the unit: the seam allowance, or more where it is trimmed later. */
   readonly rim: (patch: number, side: Side) => Inches;
   /** Pieces cut from squares have sharp points, pieces cut round a template blunted ones. */
-  readonly points: 'blunted' | 'pointed';
+  readonly points: Points;
   /** The patch that walks from a to b on its way round; undefined outside. */
   readonly owner: (a: number, b: number) => number | undefined;
 }
@@ -36,13 +36,8 @@ export interface WorkOptions {
  * A unit about to be made.
  * @param grid inches of one grid unit
  */
-export function workOf(unit: Unit, grid: Inches, options: WorkOptions): Work {
+export function workOf(unit: Unit, grid: Inches, { seam, rim, points = 'pointed' }: WorkOptions): Work {
   const drawing = unit.kind === 'pieced' ? unit.drawing : buildDrawing(unit.width, unit.height, unitPolygons(unit));
-  return workOn(drawing, grid, options);
-}
-
-/** The same for any drawing; its patches keep their numbers. */
-export function workOn(drawing: Drawing, grid: Inches, { seam, rim, points = 'pointed' }: WorkOptions): Work {
   const owners = new Map<string, number>();
   drawing.patches.forEach(({ outline }, patch) => {
     outline.forEach((a, i) => {
@@ -85,17 +80,15 @@ export function both(a: Part, b: Part): Part {
  */
 export function clothOf(work: Work, patch: number, part: Part, fineness?: number): readonly Point[] {
   const { outline } = work.drawing.patches[patch] as Drawing['patches'][number];
-  const corners: Point[] = [];
-  const allowances: Inches[] = [];
-  outline.forEach((a, i) => {
+  const edges = outline.map((a, i): PatchEdge => {
     const b = outline[(i + 1) % outline.length] as number;
-    const way = [pointAt(work.drawing, a), ...between(work.drawing, a, b, fineness)];
     const beyond = work.owner(b, a);
     const by = beyond === undefined ? rimOf(work, patch, a, b) : part.has(beyond) ? 0 : work.seam;
-    corners.push(...way);
-    allowances.push(...way.map(() => by));
+    const arc = work.drawing.arcs === undefined ? null : arcBetween(work.drawing, a, b);
+    const from = pointAt(work.drawing, a);
+    return arc === null ? { from, by } : { from, by, centre: arc.centre };
   });
-  return withAllowance(corners, allowances, work.points);
+  return withAllowance(edges, work.points, fineness);
 }
 
 /** The points on the way along an edge, without its ends: none for a straight one. */

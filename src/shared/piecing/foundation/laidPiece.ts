@@ -1,7 +1,7 @@
 import { distance } from '../../drawing/near.ts';
 import type { Point } from '../../drawing/turn.ts';
 import type { Inches } from '../../measure/inches.ts';
-import { withAllowance } from '../allowance/allowance.ts';
+import { allowanceRound } from '../allowance/allowance.ts';
 import type { FoundationArea } from './paper.ts';
 
 /**
@@ -23,7 +23,7 @@ export interface LaidPiece {
  * @param spare what it is cut larger on every side that is trimmed later, inches
  */
 export function laidPiece({ corners, seam: line }: FoundationArea, seam: Inches, spare: Inches): LaidPiece {
-  const cut = withAllowance(corners, Array<Inches>(corners.length).fill(seam), 'blunted');
+  const cut = allowanceRound(corners, seam, 'blunted');
   if (line !== null) return alongLine(cut, corners, line, seam, spare);
   const ways = corners.map((from, i) => {
     const to = corners[(i + 1) % corners.length] as Point;

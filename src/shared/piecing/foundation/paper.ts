@@ -1,6 +1,5 @@
 import type { Point } from '../../drawing/turn.ts';
-import type { Inches } from '../../measure/inches.ts';
-import { withAllowance } from '../allowance/allowance.ts';
+import { allowanceRound } from '../allowance/allowance.ts';
 import { roleOf, type Work } from '../allowance/work.ts';
 import { outlineOf } from './outline.ts';
 import type { FoundationPlan, FoundationSection } from './sections.ts';
@@ -34,7 +33,7 @@ export function papersOf(work: Work, plan: FoundationPlan): readonly FoundationP
     return {
       letter: plan.sections.length === 1 ? '' : letterOf(index),
       finished,
-      cut: withAllowance(finished, Array<Inches>(finished.length).fill(work.seam), 'blunted'),
+      cut: allowanceRound(finished, work.seam, 'blunted'),
       areas: areasOf(work, section, base),
     };
   });

@@ -77,6 +77,23 @@ export function foundationSections(drawing: Drawing): FoundationSections {
   return { ok: true, plan: planOf(tree, search.isExact()) };
 }
 
+/**
+ * Whether a drawing can be sewn on paper at all: much quicker than finding its sections. Any seam that parts a whole will do to
+ * begin with, since a plan for the whole holds one for each of its parts.
+ */
+export function canSewOnPaper(drawing: Drawing): boolean {
+  if ((drawing.arcs ?? []).length > 0) return false;
+  const regions = regionOf(drawing);
+  const open = [regions.whole];
+  for (let part = open.pop(); part !== undefined; part = open.pop()) {
+    if (part.patches.length === 1) continue;
+    const [cut] = cutsOf(regions, part);
+    if (cut === undefined) return false;
+    open.push(...cut.parts);
+  }
+  return true;
+}
+
 function refusal(kind: FoundationRefusal['kind'], what: string, patches: readonly number[]): FoundationSections {
   return { ok: false, why: { kind, what, patches } };
 }

@@ -8,7 +8,7 @@ import { multiple, twoSeams, unfinishedLength } from './sums.ts';
 export type Board = Extract<Unit, { kind: 'nine-patch' | 'checkerboard' | 'rails' }>;
 
 /** How many rectangles stand across and down. */
-export function columnsOf(unit: Board): { readonly columns: number; readonly rows: number } {
+function columnsOf(unit: Board): { readonly columns: number; readonly rows: number } {
   if (unit.kind === 'nine-patch') return { columns: 3, rows: 3 };
   if (unit.kind === 'rails') return { columns: 1, rows: unit.roles.length };
   return unit;

@@ -1,6 +1,6 @@
 import { workOf } from '../allowance/work.ts';
 import { papersOf } from '../foundation/paper.ts';
-import { type FoundationSections, foundationSections } from '../foundation/sections.ts';
+import { canSewOnPaper, type FoundationSections, foundationSections } from '../foundation/sections.ts';
 import type { Method } from '../method.ts';
 import type { Unit } from '../piecing.ts';
 import { cutPieces } from './foundationPieces.ts';
@@ -23,7 +23,7 @@ export const foundation: Method = {
   name: 'Sewn on paper',
   source:
     'Each patch, a seam all round and ¼″ to spare, up to the ruler; trimmed on the paper’s lines; common practice',
-  makes: (unit) => KINDS.has(unit.kind) && sectionsOf(unit).ok,
+  makes: (unit) => KINDS.has(unit.kind) && canSew(unit),
   plan(unit, scale) {
     const found = sectionsOf(unit);
     if (!found.ok) throw new TypeError(found.why.what);
@@ -44,6 +44,16 @@ export const foundation: Method = {
     };
   },
 };
+
+const able = new WeakMap<Unit, boolean>();
+
+function canSew(unit: Unit): boolean {
+  const before = able.get(unit);
+  if (before !== undefined) return before;
+  const can = canSewOnPaper(workOf(unit, 1, { seam: 0 }).drawing);
+  able.set(unit, can);
+  return can;
+}
 
 const known = new WeakMap<Unit, FoundationSections>();
 

@@ -1,7 +1,6 @@
-import { fractionOf } from '../../measure/fraction.ts';
-import type { Traced, TracedSize } from '../../measure/traced.ts';
+import type { Traced } from '../../measure/traced.ts';
 import type { Method, Stage } from '../method.ts';
-import { type FourPatch, fourPatchSize, patchSize } from './fourPatch.ts';
+import { fourPatchSize, patchSize } from './fourPatch.ts';
 import {
   type FourPatchCloth,
   joinStage,
@@ -14,6 +13,7 @@ import {
 import { ofKind } from './ofKind.ts';
 import { asScene, picture, together } from './picture.ts';
 import { at, line } from './pieces.ts';
+import { setName } from './strips.ts';
 import { sizeWords } from './sums.ts';
 
 /**
@@ -28,7 +28,7 @@ export const fourPatchStrips: Method = {
   plan(unit, scale) {
     const four = ofKind(unit, 'four-patch');
     const patch = patchSize(four, scale);
-    const stripSet = setName(four, patch);
+    const stripSet = setName(four.roles, patch.height);
     const unfinished = fourPatchSize(four, scale);
     const pieces = { roles: four.roles, across: patch.width.value, down: patch.height.value, scale };
     return {
@@ -48,11 +48,6 @@ export const fourPatchStrips: Method = {
     };
   },
 };
-
-/** The roles side by side and the width of the strips: sets of one name are the same set. */
-function setName({ roles }: FourPatch, { height }: TracedSize): string {
-  return roles.map((role) => `${role} ${fractionOf(height.value)}″`).join(' + ');
-}
 
 function stagesOf(four: FourPatchCloth, subCut: Traced, measure: readonly (string | Traced)[]): readonly Stage[] {
   const length = 5 * four.across;

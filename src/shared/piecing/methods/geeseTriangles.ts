@@ -1,9 +1,8 @@
-import { over } from '../../measure/traced.ts';
+import { named, over } from '../../measure/traced.ts';
 import { type Work, workOf } from '../allowance/work.ts';
 import type { Method, Scale, Stage } from '../method.ts';
 import {
   squareCuts,
-  squareForHalves,
   squareForQuartersAsHigh,
   squaresScene,
   type Triangles,
@@ -63,9 +62,8 @@ const [GOOSE, LEFT, RIGHT, GOOSE_AND_LEFT] = [new Set([0]), new Set([1]), new Se
 function linesOf({ roles, width, height }: Geese, scale: Scale): readonly Triangles[] {
   const [goose, sky] = roles;
   const large = squareForQuartersAsHigh(width, height, scale);
-  // Half of the whole width on the ruler: it may be rounded up where half of it alone is not.
-  const half = over(roomyLength(width, scale), two);
-  const small = larger(squareForHalves(height, scale), cutUp(scale, half, halfSquareAdd(scale)));
+  const half = named(over(roomyLength(width, scale), two), 'half the finished width');
+  const small = cutUp(scale, larger(roomyLength(height, scale), half), halfSquareAdd(scale));
   return triangleLines([
     { role: goose, square: large, inUnit: 1, from: 4, use: 'large square' },
     { role: sky, square: small, inUnit: 2, from: 2, use: 'small square' },

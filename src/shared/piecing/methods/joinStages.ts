@@ -144,7 +144,7 @@ function setInWords(work: Work, join: SeamJoin, two: string, scale: Scale): read
 }
 
 /** How a curved seam is sewn (common practice). */
-export function curvedWords(two: string, scale: Scale): readonly (string | Traced)[] {
+function curvedWords(two: string, scale: Scale): readonly (string | Traced)[] {
   return [
     `Lay ${two} right sides together with the one that curves inwards on top. Match the notches in the middle and pin there, ` +
       'then pin both ends even, then in between. Sew slowly, ',

@@ -1,4 +1,7 @@
 import { flatCorners } from '../../drawing/curve.ts';
+import { doubleArea } from '../../drawing/drawing.ts';
+import type { Point } from '../../drawing/turn.ts';
+import { same } from '../../measure/inches.ts';
 import { given, rounded } from '../../measure/traced.ts';
 import { type Work, workOf } from '../allowance/work.ts';
 import { seamsFor } from '../find/seams/seams.ts';
@@ -14,7 +17,7 @@ import { joinStages } from './joinStages.ts';
 import { picture } from './picture.ts';
 import { inWords } from './pieceNames.ts';
 import { cloth } from './pieces.ts';
-import { sizeWords, unfinishedSize } from './sums.ts';
+import { shapeWord, sizeWords, unfinishedSize } from './sums.ts';
 
 const KINDS: ReadonlySet<Unit['kind']> = new Set([
   'geese',
@@ -50,7 +53,7 @@ export function templatePlan(unit: Unit, scale: Scale): MethodPlan {
       cutStage(templates),
       ...joinStages(work, joinGroups(drawing, treeOf(unit, drawing)), scale, sizeWords(unit, unfinished)),
     ],
-    templates,
+    templates: templates.filter(({ finished }) => !isRectangle(finished)),
   };
 }
 
@@ -59,17 +62,30 @@ function treeOf(unit: Unit, drawing: Work['drawing']): SeamTree {
   return unit.kind === 'pieced' ? unit.seams : seamsFor(drawing);
 }
 
-/** The rectangle one template is cut from, up to the ruler; one line for each role. */
-function cutsOf({ shape, cut, pieces }: Template, number: number, scale: Scale): readonly Cut[] {
+/** What is cut round one template, one line for each role. A rectangle needs no template: it is cut with the ruler. */
+function cutsOf({ shape, cut, finished, pieces }: Template, number: number, scale: Scale): readonly Cut[] {
+  const rectangular = isRectangle(finished);
   const size = (of: 'x' | 'y') => {
     const places = cut.map((point) => point[of]);
     const length = Math.max(...places) - Math.min(...places);
-    return rounded(given(length, 'template with its seams'), scale.step, 'up');
+    const name = rectangular ? 'finished and its seams' : 'template with its seams';
+    return rounded(given(length, name), scale.step, rectangular ? 'near' : 'up');
   };
   const [width, height] = [size('x'), size('y')];
   return pieces.map(({ role, count, reversed }) => {
-    return { role, width, height, count: count + reversed, patches: 1, use: `template ${inWords(number)}`, shape };
+    const piece = { role, width, height, count: count + reversed, patches: 1 };
+    if (!rectangular) return { ...piece, use: `template ${inWords(number)}`, shape };
+    return { ...piece, use: `${shapeWord(width.value, height.value)} ${inWords(number)}` };
   });
+}
+
+/** Whether an outline is an upright rectangle: it fills its box. */
+function isRectangle(outline: readonly Point[]): boolean {
+  const side = (of: 'x' | 'y') => {
+    const places = outline.map((point) => point[of]);
+    return Math.max(...places) - Math.min(...places);
+  };
+  return same(doubleArea(outline) / 2, side('x') * side('y'));
 }
 
 function cutStage(templates: readonly Template[]): Stage {
@@ -83,8 +99,9 @@ function cutStage(templates: readonly Template[]): Stage {
     ? ' Where the template says so, turn it over for some of them.'
     : '';
   const notched = templates.some(({ notches }) => notches.length > 0) ? ' Mark the notches.' : '';
+  const plain = templates.some(({ finished }) => isRectangle(finished)) ? ' Cut squares and rectangles to size.' : '';
   const words = [
-    `Lay each template on the right side of its fabric, the arrow along the straight grain, and cut on the outer line.${turned}${notched}`,
+    `Lay each template on the right side of its fabric, the arrow along the straight grain, and cut on the outer line.${turned}${notched}${plain}`,
   ];
   return { words, scene: laidOut(shown, 'One piece of each template, cut out.') };
 }

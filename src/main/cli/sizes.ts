@@ -1,0 +1,79 @@
+import { yardsText } from '../../shared/measure/fraction.ts';
+import { lengthsOn } from '../../shared/measure/metric.ts';
+import { explain } from '../../shared/measure/traced.ts';
+import { bedTarget, plainTarget, type Target } from '../../shared/quilt/find/target.ts';
+import { type FoundSize, type FoundSizes, findSizes } from '../../shared/workroom/findSizes.ts';
+import { Refused } from '../refusal.ts';
+import { EXIT } from './exit.ts';
+import { findingsText } from './findings.ts';
+import { jsonText } from './json.ts';
+import { lengthOf, sizeOf } from './lengths.ts';
+import { mattressNamed } from './mattresses.ts';
+import { openPattern } from './open.ts';
+import { tableText } from './table.ts';
+import type { Terminal } from './terminal.ts';
+
+/** What is asked of `sizes`, as it was typed. */
+export interface SizeWishes {
+  readonly target?: string;
+  readonly bed?: string;
+  readonly beds?: string;
+  readonly drop?: string;
+  readonly tuck?: string;
+  readonly most?: string;
+}
+
+/** `piecewright sizes FILE --target 60x80 --drop 12`: the best sizes for a target, each with its reasons. */
+export function runSizes(file: string, wishes: SizeWishes, json: boolean, terminal: Terminal): number {
+  const target = targetOf(wishes);
+  const most = mostOf(wishes.most);
+  const { source, pattern } = openPattern(file);
+  const found = findSizes(pattern, target, most);
+  const say = lengthsOn(pattern.house.step);
+  if (json) terminal.say(jsonText({ file, title: pattern.title, ...found }));
+  else {
+    const told = [headText(found), ...found.sizes.map((size, i) => sizeText(size, i + 1, say))];
+    const findings = findingsText(found.findings, source);
+    terminal.say([...told, ...(findings === '' ? [] : [findings])].join('\n\n'));
+  }
+  return found.met ? EXIT.fine : EXIT.findings;
+}
+
+/** Two numbers as they are; a mattress, or two numbers with a drop or a tuck, as a bed. */
+function targetOf({ target, bed, beds, drop, tuck }: SizeWishes): Target {
+  if ((target === undefined) === (bed === undefined))
+    throw new Refused('bad-input', 'Say either --target, such as 60x80, or --bed, such as queen.');
+  const hangs = lengthOf(drop ?? '0', '--drop', 0);
+  const tucked = lengthOf(tuck ?? '0', '--tuck', 0);
+  if (bed !== undefined) {
+    const { width, length } = mattressNamed(bed, beds);
+    return bedTarget({ width, length, drop: hangs, tuck: tucked });
+  }
+  const { width, height } = sizeOf(target ?? '', '--target');
+  if (drop === undefined && tuck === undefined) return plainTarget(width, height);
+  return bedTarget({ width, length: height, drop: hangs, tuck: tucked });
+}
+
+function mostOf(text = '8'): number {
+  const most = Number(text);
+  if (!Number.isInteger(most) || most < 1 || most > 50)
+    throw new Refused('bad-input', `--most must be a whole number from 1 to 50, not “${text}”.`);
+  return most;
+}
+
+function headText({ target }: FoundSizes): string {
+  return `Asked for: ${explain(target.width)}\n           ${explain(target.height)}`;
+}
+
+function sizeText(size: FoundSize, place: number, say: (length: number) => string): string {
+  const { across, down, block, borders, finished, yards, reasons } = size;
+  const changed = Object.entries(borders).map(([id, width]) => `border ${id} ${say(width)}`);
+  const head = [
+    `${place}. ${say(finished.width.value)} × ${say(finished.height.value)}`,
+    `${across} by ${down} blocks of ${say(block)}`,
+    ...changed,
+    `${yardsText(Math.round(yards * 8) / 8)} in all`,
+  ].join(', ');
+  const rows = reasons.map(({ speaks, words }) => [speaks === 'for' ? '+' : '−', words]);
+  return `${head}\n${tableText([{ title: '' }, { title: '' }], rows, 4)}`;
+}
