@@ -1,5 +1,5 @@
 import { assignLetters } from '../cloth/letters.ts';
-import { type Finding, blocks as stopped } from '../measure/finding.ts';
+import { anyStops, type Finding } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { checkPattern } from './checkPattern.ts';
 import { methodFindings } from './sizeBlock.ts';
@@ -16,7 +16,7 @@ export function workOut(pattern: Pattern): WorkedOut {
   const { blocks, findings: drawn } = workBlocks(pattern);
   const methods = blocks.flatMap((block) => methodFindings(block, pattern));
   const findings: Finding[] = [...own, ...drawn, ...methods];
-  const whole = blocks.length === pattern.blocks.length && !stopped(own);
+  const whole = blocks.length === pattern.blocks.length && !anyStops(own);
   if (!whole) return { pattern, blocks, sizes: [], findings: atLeastOne(findings) };
   const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
   const laid: LaidSize[] = [];
