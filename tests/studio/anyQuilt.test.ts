@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ALL_TURNS } from '../../src/shared/drawing/turn.ts';
-import { blocks as stopped } from '../../src/shared/measure/finding.ts';
+import { anyStops } from '../../src/shared/measure/finding.ts';
 import type { Edit } from '../../src/shared/pattern/edit.ts';
 import * as edits from '../../src/shared/pattern/edits/index.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
@@ -143,7 +143,7 @@ describe('whatever is set, sashed, bordered and turned', () => {
       fc.property(fc.constantFrom(...even), fc.array(changes, { maxLength: 10 }), (base, acts) => {
         const pattern = acts.reduce((now, act) => act(now), base);
         const { findings, sizes } = workOut(pattern);
-        if (stopped(findings)) return;
+        if (anyStops(findings)) return;
         accepted += 1;
         expect(sizes).toHaveLength(pattern.sizes.length);
         expect(findings.filter(({ by }) => by !== undefined)).toEqual([]);

@@ -1,3 +1,4 @@
+import { anyStops } from '../../shared/measure/finding.ts';
 import { type Desk, setRuns } from './desk.ts';
 import type { Item } from './engine/items.ts';
 import { widthOf } from './engine/setText.ts';
@@ -14,7 +15,8 @@ export function footItems(desk: Desk, page: number, pages: number, draft: boolea
   const title = { text: cutTo(desk, book.title, room), style: NAME };
   const left = setRuns(desk, [title, { text: edition, style: TYPE.foot }], sheet.frameWidth).items;
   const right = setRuns(desk, [{ text: LABELS.page(page, pages), style: TYPE.foot }], sheet.frameWidth, 'right').items;
-  const said = draft ? setRuns(desk, [{ text: LABELS.draft, style: TYPE.draft }], columns(sheet, 5)).items : [];
+  const words = anyStops(book.findings) ? LABELS.unfitDraft : LABELS.draft;
+  const said = draft ? setRuns(desk, [{ text: words, style: TYPE.draft }], columns(sheet, 5)).items : [];
   const under = said.map((item) => ({ ...item, y: item.y + TYPE.foot.leading }));
   return [...(bare ? [] : [...left, ...right]), ...under].map((item) => ({ ...item, y: item.y + top }));
 }

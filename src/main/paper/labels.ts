@@ -1,7 +1,8 @@
 /** The few words the page adds of its own to a book in English. */
 export const LABELS = {
   page: (page: number, pages: number): string => `${page} of ${pages}`,
-  draft: 'Draft – does not fit yet, not for sale',
+  draft: 'Draft, not for sale',
+  unfitDraft: 'Draft – does not fit yet, not for sale',
   continued: 'continued',
   sizes: 'Sizes',
   skills: 'Skills',

@@ -1,5 +1,5 @@
 import type { Paper, PublishRequest } from '../../shared/contract.ts';
-import { blocks as anyStops, type Finding } from '../../shared/measure/finding.ts';
+import { anyStops, type Finding } from '../../shared/measure/finding.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { writeBook } from '../../shared/writing/writeBook.ts';

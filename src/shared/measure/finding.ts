@@ -49,6 +49,6 @@ export function accept<T>(value: T): { readonly ok: true; readonly value: T } {
 }
 
 /** Whether any finding stops publishing. */
-export function blocks(findings: readonly Finding[]): boolean {
+export function anyStops(findings: readonly Finding[]): boolean {
   return findings.some((finding) => finding.level === 'stops');
 }

@@ -1,6 +1,6 @@
 import { assignLetters } from '../cloth/letters.ts';
 import { fitValues } from '../fit/fitValues.ts';
-import { type Finding, blocks as stopped } from '../measure/finding.ts';
+import { anyStops, type Finding } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { withBundles } from './bundles.ts';
 import { checkPattern } from './checkPattern.ts';
@@ -22,7 +22,7 @@ export function workOut(pattern: Pattern): WorkedOut {
     blocks.map(({ id, piecing, fabricOf }) => ({ id, drawing: piecing.drawing, fabricOf })),
   );
   const findings: Finding[] = [...own, ...drawn, ...methods, ...values];
-  const whole = blocks.length === pattern.blocks.length && !stopped(own);
+  const whole = blocks.length === pattern.blocks.length && !anyStops(own);
   if (!whole) return { pattern, blocks, sizes: [], findings: atLeastOne(findings) };
   const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
   const laid: LaidSize[] = [];

@@ -1,6 +1,7 @@
 import { sceneFigure } from '../diagrams/sceneFigure.ts';
 import { unitFigure } from '../diagrams/unitFigure.ts';
 import { count } from '../measure/traced.ts';
+import { type Told, tell } from './again.ts';
 import type { Block, Section, Step, Words } from './book.ts';
 import { type Desk, fabricName, namesOf, perSize } from './desk.ts';
 import { type UnitGroup, type UnitInSize, unitGroups } from './unitGroups.ts';
@@ -8,15 +9,16 @@ import { alike, field, inSizes, listed } from './words.ts';
 
 /** Every unit that has to be made, step by step. Empty when the pattern is made of plain pieces only. */
 export function units(desk: Desk): Section {
+  const told = tell();
   return {
     id: 'units',
     title: 'Making the units',
     newPage: true,
-    blocks: unitGroups(desk).flatMap((group) => unitBlocks(desk, group)),
+    blocks: unitGroups(desk).flatMap((group) => unitBlocks(desk, group, told)),
   };
 }
 
-function unitBlocks(desk: Desk, group: UnitGroup): readonly Block[] {
+function unitBlocks(desk: Desk, group: UnitGroup, told: Told): readonly Block[] {
   const methods = [...new Set(group.inSizes.map(({ sized }) => sized.method.id))];
   // A size may be given another method on purpose; then each method has its own steps and says which sizes it is for.
   return methods.flatMap((method): Block[] => {
@@ -26,9 +28,16 @@ function unitBlocks(desk: Desk, group: UnitGroup): readonly Block[] {
     return [
       { kind: 'heading', text: `${called}${only}` },
       { kind: 'words', tone: 'body', text: opening(desk, group) },
-      desk.number(unitSteps(desk, group, its)),
+      numbered(desk, method, unitSteps(desk, group, its), told),
     ];
   });
+}
+
+function numbered(desk: Desk, method: string, steps: readonly Step[], told: Told): Block {
+  const shortened = told.shorten(method, steps);
+  const block = desk.number(shortened);
+  if (shortened === steps) told.keep(method, steps, block.firstNumber);
+  return block;
 }
 
 function opening(desk: Desk, group: UnitGroup): Words {

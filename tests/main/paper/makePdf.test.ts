@@ -121,8 +121,12 @@ describe('paper, ink and drafts', () => {
 
   it('says on every page of a draft that it is one, and nowhere else', async () => {
     const draft = await openPdf(await makePdf(richBook(), { ...LETTER, draft: true }));
-    for (const page of draft.pages) expect(page.text).toContain('Draft – does not fit yet, not for sale');
+    for (const page of draft.pages) expect(page.text).toContain('Draft, not for sale');
     await draft.close();
+    const unfit = { ...richBook(), findings: [{ level: 'stops' as const, what: 'Too long.', where: { path: '' } }] };
+    const said = await openPdf(await makePdf(unfit, { ...LETTER, draft: true }));
+    for (const page of said.pages) expect(page.text).toContain('Draft – does not fit yet, not for sale');
+    await said.close();
     const sold = await openPdf(await makePdf(richBook(), LETTER));
     for (const page of sold.pages) expect(page.text).not.toContain('Draft');
     await sold.close();
