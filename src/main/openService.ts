@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { About } from '../shared/contract.ts';
 import type { Finding } from '../shared/measure/finding.ts';
+import { mattressTables } from './mattressTables.ts';
 import { workerPublisher } from './publish/workerPublisher.ts';
 import { makeReader } from './reader.ts';
 import { makeService, type Service } from './service.ts';
@@ -17,7 +18,8 @@ export const programFolder = join(import.meta.dirname, '..', '..');
  * recipes and the demo put in. Throws as `openStore` does.
  */
 export function openService(host: About['host'], report: (error: unknown) => void): Service {
-  const files = starterFiles(join(programFolder, 'resources'));
+  const resources = join(programFolder, 'resources');
+  const files = starterFiles(resources);
   const reader = makeReader(files.recipes.map((file) => file.text));
   const store = openStore({ folder: dataFolder(surroundings()), now: () => new Date() });
   try {
@@ -26,7 +28,15 @@ export function openService(host: About['host'], report: (error: unknown) => voi
     // A full disk must not keep the designer from the patterns that are already there.
     report(error);
   }
-  return makeService({ store, reader, publisher: workerPublisher(), host, version: version(), report });
+  return makeService({
+    store,
+    reader,
+    publisher: workerPublisher(),
+    mattressTables: mattressTables(resources),
+    host,
+    version: version(),
+    report,
+  });
 }
 
 function unreadable({ what }: Finding): Error {

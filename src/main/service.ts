@@ -1,10 +1,12 @@
 import type { About, Contract } from '../shared/contract.ts';
+import type { MattressTable } from '../shared/pattern/mattresses.ts';
 import type { Reader } from './reader.ts';
 import { keepFacets } from './service/facets.ts';
 import { importFile } from './service/importFile.ts';
 import { inputs, take } from './service/inputs.ts';
 import { makeJobs } from './service/jobs.ts';
 import { makeLibrary } from './service/library.ts';
+import { makeMattresses } from './service/mattresses.ts';
 import type { Publisher } from './service/publisher.ts';
 import { makeRecipes } from './service/recipes.ts';
 import type { Store } from './store/store.ts';
@@ -13,6 +15,8 @@ export interface ServiceNeeds {
   readonly store: Store;
   readonly reader: Reader;
   readonly publisher: Publisher;
+  /** The tables of mattresses that come with the program. */
+  readonly mattressTables: readonly MattressTable[];
   readonly host: About['host'];
   readonly version: string;
   /** Where a bug is reported; the designer gets plain words instead. */
@@ -29,10 +33,12 @@ export interface Service extends Contract {
  * Answers the contract from a store. Every input is checked here at run time, whoever carries it; a call that cannot be
  * answered rejects with a `Refused`. Calls that keep something answer once it is on disk.
  */
-export function makeService({ store, reader, publisher, host, version, report }: ServiceNeeds): Service {
+export function makeService(needs: ServiceNeeds): Service {
+  const { store, reader, publisher, host, version, report } = needs;
   const library = makeLibrary(store, reader);
   const facets = keepFacets(store, reader, report);
   const recipes = makeRecipes(store, reader, facets);
+  const mattresses = makeMattresses(store, needs.mattressTables);
   const jobs = makeJobs(publisher, report);
   const id = (input: unknown): string => take(inputs.id, input, 'That name');
   const job = (input: unknown): string => take(inputs.job, input, 'That name');
@@ -51,6 +57,9 @@ export function makeService({ store, reader, publisher, host, version, report }:
     removeRecipe: async (input) => recipes.remove(id(input)),
     importFile: async (input) => importFile(store, reader, take(inputs.importFile, input, 'The file')),
     exportRecipes: async (input) => recipes.give(take(inputs.ids, input, 'The list')),
+    mattresses: async () => mattresses.all(),
+    saveMattress: async (input) => mattresses.save(take(inputs.saveMattress, input, 'The mattress')),
+    removeMattress: async (input) => mattresses.remove(id(input)),
     publish: async (input) => ({ job: jobs.start(take(inputs.publish, input, 'The pattern')) }),
     job: async (input) => jobs.job(job(input)),
     cancel: async (input) => jobs.cancel(job(input)),

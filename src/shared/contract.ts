@@ -1,4 +1,5 @@
 import type { Finding } from './measure/finding.ts';
+import type { Mattress, MattressTable } from './pattern/mattresses.ts';
 import type { Pattern } from './pattern/schema.ts';
 import type { Recipe } from './recipe/schema.ts';
 
@@ -47,12 +48,25 @@ export interface Contract {
   /** A file of the recipes and of all they hold. */
   exportRecipes(ids: readonly string[]): Promise<{ readonly name: string; readonly text: string }>;
 
+  /** The mattresses that sizes are found for. */
+  mattresses(): Promise<Mattresses>;
+  /** Keeps a mattress of the designer's own; one of hers with the same id is replaced in its place. */
+  saveMattress(mattress: Mattress): Promise<void>;
+  removeMattress(id: string): Promise<void>;
+
   /** Starts making the PDF; progress is asked for with `job`. */
   publish(request: PublishRequest): Promise<{ readonly job: string }>;
   job(id: string): Promise<Job>;
   cancel(id: string): Promise<void>;
   /** The finished file of a job. */
   result(id: string): Promise<PublishedFile>;
+}
+
+export interface Mattresses {
+  /** Those that come with Piecewright, each table with its source. */
+  readonly tables: readonly MattressTable[];
+  /** The designer's own, in the order she put them in. */
+  readonly own: readonly Mattress[];
 }
 
 /** Each word may be the beginning of a word of the recipe's name, tags or summary; all of them must be found. */

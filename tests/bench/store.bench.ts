@@ -17,6 +17,7 @@ async function withLibrary(work: (service: Service, store: Store) => Promise<num
     store,
     reader: makeReader([]),
     publisher: { make: () => Promise.reject(new Error('nothing is published here')), close: async () => {} },
+    mattressTables: [],
     host: 'browser',
     version: '',
     report: (error) => console.error(error),

@@ -1,5 +1,6 @@
 import { Refused } from '../../src/renderer/state/host.ts';
 import type { Contract, Job, PatternCard, PublishedFile, RecipeCard, Refusal } from '../../src/shared/contract.ts';
+import type { Mattress } from '../../src/shared/pattern/mattresses.ts';
 import { recipesText } from '../../src/shared/pattern/save.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
@@ -26,6 +27,7 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
   const kept = new Map(patterns.map((pattern) => [pattern.id, { pattern, revision: 1 }]));
   const shelf = new Map(recipes.map((recipe) => [recipe.id, recipe]));
   const revisions = new Map(recipes.map((recipe) => [recipe.id, [recipe]]));
+  const beds = new Map<string, Mattress>();
   const saved: Pattern[] = [];
   let refusal: Refusal | null = null;
   let hold: Promise<unknown> = Promise.resolve();
@@ -119,6 +121,13 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
       name: 'library.recipes.json',
       text: recipesText(ids.map((id) => found(shelf.get(id)))),
     }),
+    mattresses: async () => ({ tables: [], own: [...beds.values()] }),
+    saveMattress: async (mattress) => {
+      beds.set(mattress.id, mattress);
+    },
+    removeMattress: async (id) => {
+      beds.delete(id);
+    },
     publish: async () => {
       throw new Refused({ kind: 'broken', words: 'There is no press here.' });
     },

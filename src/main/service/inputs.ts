@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { PublishRequest } from '../../shared/contract.ts';
 import { schemaFindings } from '../../shared/pattern/issues.ts';
+import { mattressSchema } from '../../shared/pattern/mattresses.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { patternSchema } from '../../shared/pattern/schema.ts';
 import { identifierSchema, recipeSchema } from '../../shared/recipe/schema.ts';
@@ -38,6 +39,7 @@ export const inputs = {
     text: z.string().max(LONGEST_FILE),
     beside: z.record(z.string().min(1).max(300), z.string().max(LONGEST_FILE)).optional(),
   }),
+  saveMattress: mattressSchema,
   publish: publishSchema,
 } as const;
 

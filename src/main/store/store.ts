@@ -1,4 +1,5 @@
 import { openDatabase } from './database.ts';
+import { type Mattresses, mattressesIn } from './mattresses.ts';
 import type { Migration } from './migrate.ts';
 import { migrations as allMigrations } from './migrations/index.ts';
 import { type Patterns, patternsIn } from './patterns.ts';
@@ -12,6 +13,7 @@ export interface Store {
   readonly folder: string;
   readonly patterns: Patterns;
   readonly recipes: Recipes;
+  readonly mattresses: Mattresses;
   readonly settings: Settings;
   readonly starters: Starters;
   close(): void;
@@ -37,6 +39,7 @@ export function openStore({ folder, now, migrations = allMigrations }: StoreOpti
     folder,
     patterns,
     recipes,
+    mattresses: mattressesIn(database),
     settings: settingsIn(database),
     starters: startersIn(database, patterns, recipes),
     close: () => database.close(),

@@ -25,6 +25,7 @@ export function serviceOn({ store = storeIn(), publisher = noPublisher } = {}): 
     store,
     reader: makeReader([JSON.stringify(sampleRecipe())]),
     publisher,
+    mattressTables: [],
     host: 'browser',
     version: '0.0.1',
     report: (error) => reported.push(error),
