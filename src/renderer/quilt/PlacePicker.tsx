@@ -1,26 +1,23 @@
 import type { Point } from '../../shared/drawing/turn.ts';
 import type { BlockLeaf, Quilt } from '../../shared/quilt/quilt.ts';
-import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
-import { type Cell, evenLattice, type Lattice } from '../parts/lattice/lattice.ts';
+import { GroundPicker } from '../parts/lattice/GroundPicker.tsx';
+import type { Cell } from '../parts/lattice/lattice.ts';
 import { turnWords } from '../parts/turning/turnWords.ts';
 import { useSelection, useStudio } from '../state/hooks.tsx';
-import { WHOLE_PATTERN } from '../state/selection.ts';
+import { type Selection, WHOLE_PATTERN } from '../state/selection.ts';
 import { blockIn } from './blockIn.ts';
 import { placeActs } from './placeActs.ts';
+import { quiltGround } from './quiltGround.ts';
 
-/** Lets the blocks of the quilt be picked, turned and mirrored; a click on a border takes the border. */
+/** Lets the blocks of the quilt be picked, turned and mirrored; a click beside them takes the border or the setting. */
 export function PlacePicker({ quilt }: { readonly quilt: Quilt }) {
   const [selection, select] = useSelection();
   const picked = selection.kind === 'places' ? selection.places : [];
   const { onKey } = placeActs(useStudio(), picked);
   const { width, height } = quilt.finished;
-  const beside = (at: Point) => {
-    const strip = quilt.strips.find(({ box }) => within(at, box));
-    select(strip === undefined ? WHOLE_PATTERN : { kind: 'border', border: strip.border });
-  };
   return (
-    <LatticePicker
-      lattice={latticeOf(quilt)}
+    <GroundPicker
+      ground={quiltGround(quilt)}
       width={width.value}
       height={height.value}
       label="Blocks of the quilt: arrow keys move, R turns, M mirrors, Delete returns to the motif"
@@ -28,9 +25,19 @@ export function PlacePicker({ quilt }: { readonly quilt: Quilt }) {
       picked={picked}
       onPick={(places) => select(places.length === 0 ? WHOLE_PATTERN : { kind: 'places', places })}
       onKey={onKey}
-      onBeside={beside}
+      onBeside={(at) => select(besideAt(quilt, at))}
     />
   );
+}
+
+/** What lies under a point that no block of the setting covers. */
+function besideAt(quilt: Quilt, at: Point): Selection {
+  const bordered = [...quilt.strips, ...quilt.blocks, ...quilt.patches].find(
+    ({ border, box }) => border !== undefined && within(at, box),
+  );
+  if (bordered?.border !== undefined) return { kind: 'border', border: bordered.border };
+  const set = [...quilt.patches, ...quilt.triangles].some(({ box }) => within(at, box));
+  return set ? { kind: 'setting' } : WHOLE_PATTERN;
 }
 
 function within(at: Point, box: BlockLeaf['box']): boolean {
@@ -42,11 +49,4 @@ function placeWords(leaf: BlockLeaf | undefined, { column, row }: Cell): string 
   const place = `row ${row + 1}, column ${column + 1}`;
   if (leaf === undefined) return place;
   return [`Block ${leaf.block}`, place, turnWords(leaf.turn)].filter((part) => part !== '').join(', ');
-}
-
-function latticeOf(quilt: Quilt): Lattice {
-  const origin = quilt.blocks[0]?.box ?? { x: 0, y: 0 };
-  const across = 1 + Math.max(0, ...quilt.blocks.map(({ column }) => column));
-  const down = 1 + Math.max(0, ...quilt.blocks.map(({ row }) => row));
-  return evenLattice(origin, across, down, quilt.block.width, quilt.block.height);
 }

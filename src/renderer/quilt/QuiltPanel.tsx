@@ -4,11 +4,11 @@ import { TextField } from '../parts/TextField.tsx';
 import { useAct, usePattern } from '../state/hooks.tsx';
 import { BordersPart } from './BordersPart.tsx';
 import { FinishingPart } from './FinishingPart.tsx';
-import { MotifPart } from './MotifPart.tsx';
 import { Pointed } from './Pointed.tsx';
 import { SizesPart } from './SizesPart.tsx';
+import { SettingRows } from './setting/SettingRows.tsx';
 
-/** The quilt as a whole: sizes, motif, borders, binding and backing. */
+/** The quilt as a whole: sizes, setting, borders, binding and backing. */
 export function QuiltPanel() {
   const { title } = usePattern();
   const act = useAct();
@@ -22,7 +22,7 @@ export function QuiltPanel() {
         onChange={(next) => act(renamePattern, { title: next })}
       />
       <SizesPart />
-      <MotifPart />
+      <SettingRows />
       <BordersPart />
       <FinishingPart />
     </SidePanel>

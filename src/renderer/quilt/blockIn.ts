@@ -1,5 +1,6 @@
 import type { BlockLeaf, Quilt } from '../../shared/quilt/quilt.ts';
 import type { Cell } from '../parts/lattice/lattice.ts';
+import { settingBlocks } from './quiltGround.ts';
 
 type ByPlace = ReadonlyMap<string, BlockLeaf>;
 
@@ -7,7 +8,7 @@ type ByPlace = ReadonlyMap<string, BlockLeaf>;
 const known = new WeakMap<Quilt, ByPlace>();
 
 function placesOf(quilt: Quilt): ByPlace {
-  const found = known.get(quilt) ?? new Map(quilt.blocks.map((leaf) => [`${leaf.column} ${leaf.row}`, leaf]));
+  const found = known.get(quilt) ?? new Map(settingBlocks(quilt).map((leaf) => [`${leaf.column} ${leaf.row}`, leaf]));
   known.set(quilt, found);
   return found;
 }

@@ -54,6 +54,7 @@ function selectionOf(path: string, pattern: Pattern): Selection {
   if (head === 'sizes' && border !== undefined) return { kind: 'border', border };
   const size = head === 'sizes' ? pattern.sizes[index] : undefined;
   if (size !== undefined) return { kind: 'size', size: size.id };
+  if (head === 'setting') return { kind: /^(motif|single|reflect)/.test(rest) ? 'motif' : 'setting' };
   const block = blockAt(head, index, pattern);
   if (block !== undefined) return { kind: 'block', block };
   const strip = head === 'borders' ? pattern.borders[index] : undefined;

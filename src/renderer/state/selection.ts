@@ -18,6 +18,9 @@ export type Selection =
   | SeamPicked
   | { readonly kind: 'places'; readonly places: readonly Cell[] }
   | { readonly kind: 'border'; readonly border: string }
+  /** How the blocks are laid out, and the motif they are laid out by. */
+  | { readonly kind: 'setting' }
+  | { readonly kind: 'motif' }
   | { readonly kind: 'fabric'; readonly fabric: string }
   | { readonly kind: 'piece'; readonly letter: string };
 

@@ -1,82 +1,10 @@
-import { useId } from 'react';
-import type { Box } from '../../../shared/drawing/turn.ts';
-import styles from './lattice.module.css';
-import { type Cell, cellBox, columnsOf, hasCell, rowsOf, sameCell } from './lattice.ts';
-import type { Picking } from './picking.ts';
-import { useDrawnBox } from './useDrawnBox.ts';
-import { useKeys } from './useKeys.ts';
+import { GroundPicker, type GroundPickerProps } from './GroundPicker.tsx';
+import { latticeGround } from './ground.ts';
+import type { Lattice } from './lattice.ts';
 
-interface LatticePickerProps extends Picking {
-  /** What this is, for those who listen: "Blocks of the quilt". */
-  readonly label: string;
-  /** What stands in a cell: "Block A, turned a quarter". */
-  readonly describe: (cell: Cell) => string;
-}
+type LatticePickerProps = Omit<GroundPickerProps, 'ground'> & { readonly lattice: Lattice };
 
-/** Lies over a picture and lets its cells be picked: by click, by drawing a box, and by the arrow keys. */
-export function LatticePicker(props: LatticePickerProps) {
-  const { lattice, width, height, label, picked } = props;
-  const id = useId();
-  const { cursor, byKey, keyDown, pointerDown, setAnchor } = useKeys(props);
-  const { drawn, handlers } = useDrawnBox(props, setAnchor);
-  const cellId = (cell: Cell) => `${id}-${cell.column}-${cell.row}`;
-  // Only what is picked, and where the keys are, is there to be read: a large quilt has thousands of cells.
-  const rows = byRow(hasCell(picked, cursor) ? picked : [...picked, cursor]);
-  const chosen = new Set(picked.map(cellId));
-
-  return (
-    // biome-ignore lint/a11y/useSemanticElements: a table cannot lie over a picture with most of its cells left out
-    <div
-      className={styles.lattice}
-      role="grid"
-      tabIndex={0}
-      aria-label={label}
-      aria-multiselectable="true"
-      aria-rowcount={rowsOf(lattice)}
-      aria-colcount={columnsOf(lattice)}
-      aria-activedescendant={cellId(cursor)}
-      data-keys={byKey || undefined}
-      onKeyDown={keyDown}
-      onPointerDownCapture={pointerDown}
-      {...handlers}
-    >
-      {rows.map(([row, cells]) => (
-        // biome-ignore lint/a11y/useSemanticElements: as above
-        // biome-ignore lint/a11y/useFocusableInteractive: the grid holds the focus for its cells
-        <div key={row} role="row" aria-rowindex={row + 1} className={styles.row}>
-          {cells.map((cell) => (
-            // biome-ignore lint/a11y/useSemanticElements: as above
-            // biome-ignore lint/a11y/useFocusableInteractive: as above
-            <div
-              key={cellId(cell)}
-              id={cellId(cell)}
-              role="gridcell"
-              aria-selected={chosen.has(cellId(cell))}
-              aria-colindex={cell.column + 1}
-              aria-label={props.describe(cell)}
-              className={styles.cell}
-              data-cursor={sameCell(cell, cursor) || undefined}
-              style={percent(cellBox(lattice, cell), width, height)}
-            />
-          ))}
-        </div>
-      ))}
-      {drawn !== null && <div className={styles.drawn} style={percent(drawn, width, height)} />}
-    </div>
-  );
-}
-
-function byRow(cells: readonly Cell[]): readonly (readonly [number, readonly Cell[]])[] {
-  const rows = Map.groupBy(cells, ({ row }) => row);
-  return [...rows].sort(([a], [b]) => a - b);
-}
-
-function percent(box: Box, width: number, height: number) {
-  const of = (part: number, whole: number) => `${(100 * part) / whole}%`;
-  return {
-    left: of(box.x, width),
-    top: of(box.y, height),
-    width: of(box.width, width),
-    height: of(box.height, height),
-  };
+/** A picker for cells that stand in columns and rows. */
+export function LatticePicker({ lattice, ...rest }: LatticePickerProps) {
+  return <GroundPicker ground={latticeGround(lattice)} {...rest} />;
 }

@@ -1,10 +1,10 @@
 import type { Point } from '../../../shared/drawing/turn.ts';
-import type { Cell, Lattice } from './lattice.ts';
+import type { Ground } from './ground.ts';
+import type { Cell } from './lattice.ts';
 
-/** A lattice whose cells can be picked, and what happens then. */
-export interface Picking {
-  readonly lattice: Lattice;
-  /** Width and height of the whole that is drawn beneath, in the lattice's units. */
+/** What becomes of what is picked. */
+export interface PickActs {
+  /** Width and height of the whole that is drawn beneath, in the ground's units. */
   readonly width: number;
   readonly height: number;
   readonly picked: readonly Cell[];
@@ -13,4 +13,11 @@ export interface Picking {
   readonly onKey?: ((key: string) => boolean) | undefined;
   /** A click beside the cells, such as on a border. */
   readonly onBeside?: ((at: Point) => void) | undefined;
+  /** A brush is held: the pointer paints along its way, and Enter paints where the keys are, instead of picking. */
+  readonly onPaint?: ((way: readonly Point[]) => void) | undefined;
+}
+
+/** Cells that can be picked, and what happens then. */
+export interface Picking extends PickActs {
+  readonly ground: Ground;
 }

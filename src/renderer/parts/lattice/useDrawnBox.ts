@@ -1,23 +1,28 @@
 import { type PointerEvent, useRef, useState } from 'react';
 import type { Box, Point } from '../../../shared/drawing/turn.ts';
-import { type Cell, cellAt, cellsBetween, cellsWithin, toggled } from './lattice.ts';
+import { type Cell, toggled } from './lattice.ts';
 import type { Picking } from './picking.ts';
 
-/** Click, click with Shift or Ctrl, and a box drawn with the pointer. */
+/** Click, click with Shift or Ctrl, and a box drawn with the pointer; with a brush in hand, the way it was drawn. */
 export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
-  const { lattice, width, height, picked, onPick, onBeside } = props;
-  const from = useRef<Point | null>(null);
+  const { ground, width, height, picked, onPick, onBeside, onPaint } = props;
+  const way = useRef<Point[]>([]);
   const [to, setTo] = useState<Point | null>(null);
-  const drawn = from.current === null || to === null ? null : boxOf(from.current, to);
+  const [from] = way.current;
+  const drawn = from === undefined || to === null || onPaint !== undefined ? null : boxOf(from, to);
 
   const click = (at: Point, event: PointerEvent) => {
-    const cell = cellAt(lattice, at);
+    const cell = ground.at(at);
     if (cell === null) return onBeside === undefined ? onPick([]) : onBeside(at);
     const last = picked.at(-1);
-    if (event.shiftKey && last !== undefined) return onPick(cellsBetween(picked[0] ?? last, cell));
+    if (event.shiftKey && last !== undefined) return onPick(ground.between(picked[0] ?? last, cell));
     if (event.ctrlKey || event.metaKey) return onPick(toggled(picked, cell));
     setAnchor(cell);
     onPick([cell]);
+  };
+  const forget = () => {
+    way.current = [];
+    setTo(null);
   };
 
   return {
@@ -26,29 +31,35 @@ export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
       onPointerDown: (event: PointerEvent<HTMLElement>) => {
         if (event.button !== 0) return;
         event.currentTarget.setPointerCapture(event.pointerId);
-        from.current = pointIn(event, width, height);
+        way.current = [pointIn(event, width, height)];
       },
       onPointerMove: (event: PointerEvent<HTMLElement>) => {
-        const start = from.current;
-        if (start === null) return;
+        const [start] = way.current;
+        if (start === undefined) return;
         const here = pointIn(event, width, height);
-        if (to !== null || isFar(start, here, event.currentTarget.clientWidth / width)) setTo(here);
+        if (onPaint !== undefined) way.current.push(here);
+        const pixels = event.currentTarget.getBoundingClientRect().width / width;
+        if (to !== null || isFar(start, here, pixels)) setTo(here);
       },
       onPointerUp: (event: PointerEvent<HTMLElement>) => {
-        const start = from.current;
-        from.current = null;
-        setTo(null);
-        if (start === null) return;
+        const drawnWay = way.current;
+        const [start] = drawnWay;
+        forget();
+        if (start === undefined) return;
         const here = pointIn(event, width, height);
+        if (onPaint !== undefined) return onPaint([...drawnWay, here]);
         if (to === null) return click(here, event);
-        onPick(cellsWithin(lattice, start, here));
+        const touched = ground.touching(start, here);
+        const added = event.ctrlKey || event.metaKey || event.shiftKey;
+        onPick(added ? [...picked, ...touched.filter((cell) => !has(picked, cell))] : touched);
       },
-      onPointerCancel: () => {
-        from.current = null;
-        setTo(null);
-      },
+      onPointerCancel: forget,
     },
   };
+}
+
+function has(cells: readonly Cell[], { column, row }: Cell): boolean {
+  return cells.some((cell) => cell.column === column && cell.row === row);
 }
 
 /** A hand that trembles is not drawing a box. */

@@ -1,15 +1,15 @@
 import { useMemo } from 'react';
-import { blockFigure } from '../../shared/diagrams/blockFigure.ts';
-import { inksFor } from '../../shared/diagrams/hatches.ts';
-import { turnMotif } from '../../shared/pattern/edits/index.ts';
-import type { Token } from '../../shared/recipe/token.ts';
-import { writeToken } from '../../shared/recipe/token.ts';
-import { Figure } from '../parts/figure/Figure.tsx';
-import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
-import { allCells, type Cell, evenLattice } from '../parts/lattice/lattice.ts';
-import { turnOfKey, turnWords } from '../parts/turning/turnWords.ts';
-import { useAct, usePattern, useWorked } from '../state/hooks.tsx';
-import styles from './quilt.module.css';
+import { blockFigure } from '../../../shared/diagrams/blockFigure.ts';
+import { inksFor } from '../../../shared/diagrams/hatches.ts';
+import { turnMotif } from '../../../shared/pattern/edits/index.ts';
+import type { Token } from '../../../shared/recipe/token.ts';
+import { writeToken } from '../../../shared/recipe/token.ts';
+import { Figure } from '../../parts/figure/Figure.tsx';
+import { LatticePicker } from '../../parts/lattice/LatticePicker.tsx';
+import { allCells, type Cell, evenLattice } from '../../parts/lattice/lattice.ts';
+import { turnOfKey, turnWords } from '../../parts/turning/turnWords.ts';
+import { useAct, usePattern, useWorked } from '../../state/hooks.tsx';
+import styles from '../quilt.module.css';
 
 interface MotifGridProps {
   readonly rows: readonly (readonly (Token | string)[])[];

@@ -1,0 +1,45 @@
+import { setTriangles } from '../../../shared/pattern/edits/index.ts';
+import type { OnPointSetting } from '../../../shared/pattern/schema.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { FabricPick } from '../../parts/FabricPick.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { useAct } from '../../state/hooks.tsx';
+import { FabricOr } from './FabricOr.tsx';
+
+const FITS = [
+  { id: 'rounded-up', says: 'To a ruler mark', more: 'The setting ends on the next mark beyond the points.' },
+  { id: 'exact', says: 'To the points', more: 'The blocks’ points touch the edge of the setting.' },
+  { id: 'floating', says: 'Further out', more: 'The blocks float inside the edge.' },
+] as const;
+
+/** What a border-to-border float usually is: common practice, from memory. */
+const USUAL_FLOAT = 1;
+
+/** The triangles that fill the edges of a setting on point. */
+export function OnPointFields({ setting: { triangles } }: { readonly setting: OnPointSetting }) {
+  const act = useAct();
+  const { fabric, corners, fit = 'rounded-up', float } = triangles;
+  const setFit = (next: typeof fit) =>
+    act(setTriangles, { fit: next, ...(next === 'floating' && float === undefined ? { float: USUAL_FLOAT } : {}) });
+  return (
+    <>
+      <FabricPick label="Side triangles" value={fabric} onChange={(next) => act(setTriangles, { fabric: next })} />
+      <FabricOr
+        label="Corner triangles"
+        value={corners ?? null}
+        or="As the side triangles"
+        onChange={(next) => act(setTriangles, { corners: next })}
+      />
+      <Choice label="The triangles reach" lie="list" value={fit} options={FITS} onChange={setFit} />
+      {fit === 'floating' ? (
+        <NumberField
+          label="Blocks float by"
+          value={float ?? USUAL_FLOAT}
+          least={0.0625}
+          most={24}
+          onChange={(next) => act(setTriangles, { float: next }, 'float')}
+        />
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+import { setOnPoint, setSewn, setStraight, setStrips } from '../../../shared/pattern/edits/index.ts';
+import type { Setting } from '../../../shared/pattern/schema.ts';
+import { SidePanel } from '../../app/SidePanel.tsx';
+import { BackTo } from '../../parts/BackTo.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { useAct, usePattern } from '../../state/hooks.tsx';
+import { Pointed } from '../Pointed.tsx';
+import { CountsPart } from './CountsPart.tsx';
+import { OnPointFields } from './OnPointFields.tsx';
+import { SashingPart } from './SashingPart.tsx';
+import { settingName } from './SettingRows.tsx';
+import { StripsFields } from './StripsFields.tsx';
+
+/** How the blocks are laid out: straight, on point or in strips, what that needs, and the sashing between them. */
+export function SettingPanel({ onBack }: { readonly onBack: () => void }) {
+  const { setting } = usePattern();
+  return (
+    <SidePanel title={settingName(setting)} kind="Setting">
+      <BackTo onPress={onBack}>The whole quilt</BackTo>
+      <Pointed />
+      <KindChoice setting={setting} />
+      {setting.kind === 'straight' ? <SewnChoice sewn={setting.sewn ?? 'rows'} /> : null}
+      {setting.kind === 'on-point' ? <OnPointFields setting={setting} /> : null}
+      {setting.kind === 'strips' ? <StripsFields setting={setting} /> : null}
+      <SashingPart setting={setting} />
+      <CountsPart />
+    </SidePanel>
+  );
+}
+
+function KindChoice({ setting }: { readonly setting: Setting }) {
+  const { fabrics } = usePattern();
+  const act = useAct();
+  const background = fabrics.find(({ value }) => value === 'light') ?? fabrics[0];
+  const set: Readonly<Record<Setting['kind'], () => void>> = {
+    straight: () => act(setStraight, {}),
+    'on-point': () => act(setOnPoint, { fabric: background?.id ?? '' }),
+    strips: () => act(setStrips, { run: 'columns' }),
+  };
+  return (
+    <Choice
+      label="Blocks are set"
+      value={setting.kind}
+      options={[
+        { id: 'straight', says: 'Straight' },
+        { id: 'on-point', says: 'On point' },
+        { id: 'strips', says: 'In strips' },
+      ]}
+      onChange={(kind) => set[kind]()}
+    />
+  );
+}
+
+function SewnChoice({ sewn }: { readonly sewn: 'rows' | 'columns' }) {
+  const act = useAct();
+  return (
+    <Choice
+      label="Sewn into"
+      value={sewn}
+      options={[
+        { id: 'rows', says: 'Rows' },
+        { id: 'columns', says: 'Columns' },
+      ]}
+      onChange={(next) => act(setSewn, { sewn: next })}
+    />
+  );
+}

@@ -1,0 +1,113 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { launchBrowser } from '../helpers/browser.ts';
+import { describeWithTool } from '../helpers/tools.ts';
+import { buildWindow, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
+
+// A browser on a machine with two busy cores takes its time.
+vi.setConfig({ testTimeout: 90_000 });
+
+describeWithTool('chromium', 'the quilt view', () => {
+  let window: Awaited<ReturnType<typeof buildWindow>>;
+  let browser: Browser;
+  let home: string;
+  let studio: OpenStudio;
+  let one: Visit;
+  let page: Page;
+  let panel: Locator;
+  let quilt: Locator;
+
+  beforeAll(async () => {
+    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    window.remove();
+  });
+  beforeEach(async () => {
+    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
+    studio = await openStudio(window.folder, home);
+    one = await visit(browser, studio.address);
+    page = one.page;
+    panel = page.getByRole('complementary', { name: 'What is selected' });
+    quilt = page.getByRole('grid', { name: /^Blocks of the quilt/ });
+  });
+  afterEach(async () => {
+    await one.context.close();
+    await studio.close();
+    rmSync(home, { recursive: true, force: true });
+    expect(one.complaints).toEqual([]);
+  });
+
+  /** What axe finds wrong, one line each. */
+  async function trouble(): Promise<readonly string[]> {
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
+  }
+
+  async function undo(what: string): Promise<void> {
+    await page.getByRole('button', { name: `Undo: ${what}`, exact: true }).click();
+  }
+
+  /** Picks from a list that opens. */
+  async function pick(label: string | RegExp, option: string): Promise<void> {
+    await panel.getByRole('button', { name: label }).click();
+    await page.getByRole('option', { name: option, exact: true }).click();
+  }
+
+  it('sets the blocks on point and in strips, each one act, and counts what there is to sew', async () => {
+    await panel.getByRole('button', { name: /^Straight/ }).click();
+    await panel.getByText('On point', { exact: true }).click();
+    // 3 × 5 on point: 15 blocks and 2 × 4 between, in 3 + 5 − 1 diagonal rows.
+    await page.getByRole('heading', { level: 2, name: 'On point' }).waitFor();
+    await panel.getByText('Diagonal rows').locator('xpath=following-sibling::dd').getByText('7').waitFor();
+    await pick(/Corner triangles/, 'Deep water');
+    await panel.getByText('Further out').click();
+    await panel.getByLabel('Blocks float by').waitFor();
+    await undo('let the blocks float');
+    await panel.getByText('In strips', { exact: true }).click();
+    await pick(/Each is shifted by/, '½ of a block');
+    await panel.getByRole('button', { name: /At the ends of shifted strips/ }).waitFor();
+    await undo('shift every strip by 1/2 of a block');
+    await undo('set the blocks in strips, in columns');
+    await page.getByRole('heading', { level: 2, name: 'On point' }).waitFor();
+    expect(await trouble()).toEqual([]);
+  });
+
+  it('puts sashing of three strips between the blocks and takes it away, each one act', async () => {
+    await panel.getByRole('button', { name: /^Straight/ }).click();
+    const sashing = panel.getByRole('radiogroup', { name: 'Between the blocks' });
+    await sashing.getByText('3', { exact: true }).click();
+    await panel.getByText('Strip 3: fabric').waitFor();
+    await undo('add a strip to the sashing');
+    await expect.poll(() => panel.getByText('Strip 3: fabric').count()).toBe(0);
+    await sashing.getByText('1 strip').click();
+    await panel.getByLabel('Finished width', { exact: true }).fill('2');
+    await panel.getByLabel('Finished width', { exact: true }).press('Enter');
+    // 34 × 52 and sashing of 2 between 3 × 5 blocks: 2 × 2 wider, 4 × 2 longer.
+    await page.getByRole('radio', { name: /^Cot 38″ × 60″/ }).waitFor();
+    await pick(/Cornerstones/, 'Deep water');
+    await panel.getByText('Also outside').click();
+    await page.getByRole('radio', { name: /^Cot 42″ × 64″/ }).waitFor();
+    await panel.getByLabel('Width in each size: Cot').fill('1');
+    await panel.getByLabel('Width in each size: Cot').press('Enter');
+    await page.getByRole('radio', { name: /^Cot 38″ × 58″/ }).waitFor();
+    expect(await trouble()).toEqual([]);
+  });
+
+  it('picks blocks on point by click, by a box and by keys', async () => {
+    await panel.getByRole('button', { name: /^Straight/ }).click();
+    await panel.getByText('On point', { exact: true }).click();
+    await page.getByRole('heading', { level: 2, name: 'On point' }).waitFor();
+    await quilt.focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await quilt.getByRole('gridcell', { name: /row 2, column 1/, selected: true }).waitFor();
+    await page.keyboard.press('r');
+    await page.getByRole('button', { name: 'Undo: turn a block' }).waitFor();
+  });
+});
