@@ -10,6 +10,7 @@ import { quiltFigure } from '../../src/shared/diagrams/quiltFigure.ts';
 import { quiltLayoutFigure } from '../../src/shared/diagrams/quiltLayoutFigure.ts';
 import { quiltRowsFigure } from '../../src/shared/diagrams/quiltRowsFigure.ts';
 import { sceneFigure } from '../../src/shared/diagrams/sceneFigure.ts';
+import { type SheetToCut, sheetsFigure } from '../../src/shared/diagrams/sheetsFigure.ts';
 import { unitFigure } from '../../src/shared/diagrams/unitFigure.ts';
 import type { fixture } from './fixture.ts';
 import { GEESE_STAGE, HST_SEWN } from './scenes.ts';
@@ -27,6 +28,15 @@ const STRIPS: readonly StripToCut[] = [
   { height: 4.5, times: 3, pieces: [piece('A', 4.5, 4.5, 8), piece('D', 2.5, 2.5, 1)] },
   { height: 2.5, times: 6, pieces: [piece('B', 2.5, 2.5, 12), piece('C', 4.5, 2.5, 2)] },
   { height: 1.5, times: 12, pieces: [piece('E', 1.5, 1.5, 26)] },
+];
+
+const SHEETS: readonly SheetToCut[] = [
+  {
+    times: 3,
+    lengthwise: false,
+    strips: STRIPS.slice(0, 1).map((strip) => ({ ...strip, pieces: [piece('A', 4.5, 4.5, 4)] })),
+  },
+  { times: 1, lengthwise: true, strips: [{ height: 2.5, times: 5, pieces: [piece('B', 2.5, 2.5, 8)] }] },
 ];
 
 function piece(letter: string, width: number, height: number, count: number) {
@@ -65,6 +75,7 @@ function quiltFigures({ blocks, quilt, pressing }: Fixture): readonly NamedFigur
     ...borderIds(quilt).map((id) => ({ name: `border ${id}`, points: 260, figure: borderFigure(quilt, blocks, id) })),
     { name: 'colouring', points: 260, figure: colouringFigure(quilt, blocks) },
     { name: 'cutting', points: 230, figure: cuttingFigure('tide', 40, STRIPS) },
+    { name: 'sheets', points: 230, figure: sheetsFigure('tide', { width: 18, height: 21 }, SHEETS) },
     { name: 'backing', points: 170, figure: backingFigure(backing, { width: 43, height: 51 }) },
   ];
 }

@@ -1,22 +1,38 @@
+import type { ComponentType } from 'react';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
+import { useCommands } from '../commands/context.ts';
+import { Choice } from '../parts/Choice.tsx';
 import { useWorked } from '../state/hooks.tsx';
 import { ClothSidePanel } from './ClothSidePanel.tsx';
-import { CuttingChart } from './CuttingChart.tsx';
-import { CuttingPlans } from './CuttingPlans.tsx';
+import { Charts } from './charts/Charts.tsx';
 import styles from './cloth.module.css';
-import { FabricChart } from './FabricChart.tsx';
+import { type ClothPart, clothStore, useClothState } from './clothStore.ts';
+import { Cutting } from './cutting/Cutting.tsx';
+import { CLOTH_COMMANDS, PARTS } from './parts.ts';
 
-/** What is bought and what is cut, for all sizes side by side, and how the size looked at is cut from its cloth. */
+const VIEW_OF: Readonly<Record<ClothPart, ComponentType<{ readonly worked: WorkedOut }>>> = {
+  charts: Charts,
+  cutting: Cutting,
+};
+
+/** What is bought, how it is cut, and what it is cut from. */
 export default function ClothView() {
   const worked = useWorked();
+  const part = useClothState((state) => state.part);
+  useCommands(CLOTH_COMMANDS);
+  const Part = VIEW_OF[part];
   return (
     <div className={styles.view}>
-      {worked === null ? null : (
-        <>
-          <FabricChart worked={worked} />
-          <CuttingChart worked={worked} />
-          <CuttingPlans worked={worked} />
-        </>
-      )}
+      <header className={styles.head}>
+        <Choice
+          label="What of the cloth"
+          bare
+          value={part}
+          options={PARTS}
+          onChange={(next) => clothStore.setState({ part: next, under: null })}
+        />
+      </header>
+      {worked === null ? null : <Part worked={worked} />}
       <ClothSidePanel />
     </div>
   );

@@ -1,4 +1,4 @@
-import type { FabricNeed } from '../../shared/cloth/cloth.ts';
+import type { FabricNeed, SheetNeed } from '../../shared/cloth/cloth.ts';
 import { inchesText } from '../../shared/measure/fraction.ts';
 import { toRuler } from '../../shared/measure/inches.ts';
 
@@ -10,4 +10,11 @@ export function proofWords({ plan, least }: FabricNeed): string {
   const bound = inchesText(toRuler(plan.bound, 0.125, 'down'));
   const known = `${strips}, ${length} of cloth; no plan can take less than ${bound}`;
   return least ? `${known}, and that comes to the same yards.` : `${known}.`;
+}
+
+/** How good a plan of sheets is, in a sentence. */
+export function sheetWords({ count, name, bound, proven }: SheetNeed): string {
+  const sheets = `${count.value} ${count.value === 1 ? name : `${name}s`}`;
+  if (proven) return `${sheets}; fewer cannot do.`;
+  return `${sheets}; no plan can do with fewer than ${bound}.`;
 }

@@ -30,7 +30,8 @@ export function stripLines(quilt: Quilt, border: Border, house: House, letters: 
   );
 }
 
-function pairOf(strip: StripLeaf): BorderPair {
+/** Which pair of strips of its border a strip is one of. */
+export function pairOf(strip: StripLeaf): BorderPair {
   return strip.side === 'left' || strip.side === 'right' ? 'sides' : 'ends';
 }
 

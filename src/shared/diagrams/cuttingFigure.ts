@@ -1,7 +1,8 @@
+import type { Box } from '../drawing/turn.ts';
 import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
 import type { Figure, Mark } from './figure.ts';
-import { boxLine, boxOutline, framed, letter, line, plainArea } from './marks.ts';
+import { boxLine, boxOutline, framed, letter, line, middleOf, plainArea } from './marks.ts';
 import { measuredLine } from './measured.ts';
 
 /** A strip across the width and the pieces cut from it, left to right: what a cutting plan has. */
@@ -16,17 +17,26 @@ export interface StripToCut {
   }[];
 }
 
+/** No piece stands out. */
+const NONE: ReadonlySet<string> = new Set();
+
 /**
  * How one fabric is cut: the cloth's usable width, each kind of strip once with how often it is cut, its pieces by letter
  * to scale, what is left over bare.
  * @param width usable width of the cloth, inches
+ * @param lit letters of pieces that stand out
  */
-export function cuttingFigure(fabric: string, width: Inches, strips: readonly StripToCut[]): Figure {
+export function cuttingFigure(
+  fabric: string,
+  width: Inches,
+  strips: readonly StripToCut[],
+  lit: ReadonlySet<string> = NONE,
+): Figure {
   const gap = width * 0.03;
   const marks: Mark[] = [...measuredLine({ x: 0, y: 0 }, { x: width, y: 0 }, `${inchesText(width)} usable width`, gap)];
   let y = gap * 1.4;
   for (const strip of strips) {
-    marks.push(...stripMarks(fabric, width, strip, y, gap));
+    marks.push(...stripMarks(fabric, width, strip, y, gap, lit));
     y += strip.height + gap;
   }
   const kinds = strips.length === 1 ? 'one kind of strip' : `${strips.length} kinds of strip`;
@@ -37,13 +47,21 @@ export function cuttingFigure(fabric: string, width: Inches, strips: readonly St
   });
 }
 
-function stripMarks(fabric: string, width: Inches, strip: StripToCut, y: Inches, gap: Inches): readonly Mark[] {
+function stripMarks(
+  fabric: string,
+  width: Inches,
+  strip: StripToCut,
+  y: Inches,
+  gap: Inches,
+  lit: ReadonlySet<string>,
+): readonly Mark[] {
   const whole = { x: 0, y, width, height: strip.height };
   const marks: Mark[] = [plainArea([boxOutline(whole)], null, 'full', 'none')];
   let x = 0;
   for (const { letter: name, width: across, height: down, count } of strip.pieces) {
     const boxes = Array.from({ length: count }, (_, i) => ({ x: x + i * across, y, width: across, height: down }));
-    marks.push({ kind: 'area', outlines: boxes.map(boxOutline), fabric, tone: 'pale', edge: 'none' });
+    const tone = lit.has(name) ? 'full' : 'pale';
+    marks.push({ kind: 'area', outlines: boxes.map(boxOutline), fabric, tone, edge: 'none', of: pieceOf(name) });
     marks.push(...boxes.flatMap((box) => edgeCuts(box, strip.height)));
     marks.push(...namesOf(name, boxes, gap));
     x += count * across;
@@ -54,7 +72,17 @@ function stripMarks(fabric: string, width: Inches, strip: StripToCut, y: Inches,
   return marks;
 }
 
-type Piece = Parameters<typeof boxOutline>[0];
+/** What a click on a piece means. */
+export function pieceOf(letter: string): string {
+  return `piece ${letter}`;
+}
+
+/** The letter of the piece a click meant; null beside all pieces. */
+export function letterOf(of: string | null): string | null {
+  return of?.startsWith('piece ') ? of.slice('piece '.length) : null;
+}
+
+type Piece = Box;
 
 /** The cut at a piece's right side, through the whole strip, and below it where the strip is taller. */
 function edgeCuts(box: Piece, height: Inches): readonly Mark[] {
@@ -66,11 +94,11 @@ function edgeCuts(box: Piece, height: Inches): readonly Mark[] {
 }
 
 /** A letter on every piece with room for it, else one in the middle of the run. */
-function namesOf(name: string, boxes: readonly Piece[], room: Inches): readonly Mark[] {
+export function namesOf(name: string, boxes: readonly Piece[], room: Inches): readonly Mark[] {
   const [first] = boxes;
   const last = boxes[boxes.length - 1];
   if (first === undefined || last === undefined) return [];
-  const at = (x: number) => letter(name, { x, y: first.y + first.height / 2 });
-  if (first.width >= room * 1.8) return boxes.map((box) => at(box.x + box.width / 2));
-  return [at((first.x + last.x + last.width) / 2)];
+  if (first.width >= room * 1.8 && first.height >= room * 0.9) return boxes.map((box) => letter(name, middleOf(box)));
+  const [a, b] = [middleOf(first), middleOf(last)];
+  return [letter(name, { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 })];
 }

@@ -2,9 +2,9 @@ import { type BundleAnswer, bundleAnswer } from '../cloth/bundle/bundleFor.ts';
 import { brokenWords } from '../cloth/bundle/stress.ts';
 import type { Wants } from '../cloth/bundle/wants.ts';
 import { wantsOf } from '../cloth/bundle/wantsOf.ts';
-import { assignLetters } from '../cloth/letters.ts';
 import type { Finding } from '../measure/finding.ts';
 import type { Bundle, Pattern } from '../pattern/schema.ts';
+import { lettersIn } from './lettersIn.ts';
 import type { WorkedOut, WorkedSize } from './workedOut.ts';
 
 /** What has to be worked out before a bundle can be asked about. */
@@ -20,7 +20,7 @@ export function wantsIn(worked: BeforeBundles, size: WorkedSize, bundle = worked
   const { pattern } = worked;
   const fabricOf = Object.fromEntries(worked.blocks.map((block) => [block.id, block.fabricOf]));
   const piecings = new Map(worked.blocks.map((block) => [block.id, block.piecing]));
-  const letters = assignLetters(pattern, worked.sizes, fabricOf);
+  const letters = lettersIn(worked);
   const { quilt, blocks, cloth } = size;
   return wantsOf({ pattern, bundle, quilt, blocks, piecings, fabricOf, letters, cloth });
 }

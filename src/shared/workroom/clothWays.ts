@@ -4,16 +4,16 @@ import { type BorderWay, borderWays } from '../cloth/borderWays.ts';
 import { type Cliff, cliffsFor } from '../cloth/cliffs.ts';
 import { type Cost, costOf } from '../cloth/cost.ts';
 import { type KitSheet, kitSheet } from '../cloth/kit.ts';
-import { assignLetters } from '../cloth/letters.ts';
 import { type Packaged, packagedFor } from '../cloth/packaged.ts';
 import type { Inches } from '../measure/inches.ts';
+import { lettersIn } from './lettersIn.ts';
 import type { WorkedOut, WorkedSize } from './workedOut.ts';
 
 /** Where a narrower cloth tips over: what each fabric takes from 40 to 44 inches, everything worked out anew. */
 export function cliffsIn(worked: WorkedOut, size: WorkedSize, widths?: readonly Inches[]): readonly Cliff[] {
   const { pattern } = worked;
   const fabricOf = Object.fromEntries(worked.blocks.map((block) => [block.id, block.fabricOf]));
-  const letters = assignLetters(pattern, worked.sizes, fabricOf);
+  const letters = lettersIn(worked);
   return cliffsFor({ quilt: size.quilt, blocks: size.blocks, fabricOf, pattern, letters }, widths);
 }
 

@@ -22,6 +22,8 @@ export interface FigureProps {
   /** Stands in for the figure's own words, where the place says more. */
   readonly alt?: string;
   readonly onPick?: (picked: Picked) => void;
+  /** What the pointer is over; null when it has left. */
+  readonly onPoint?: (pointed: Picked | null) => void;
 }
 
 interface Room {
@@ -30,7 +32,7 @@ interface Room {
 }
 
 /** A figure on screen: redrawn at its true size, so that lines and letters keep theirs whatever room it has. */
-export function Figure({ figure, inks, manner = 'colour', fit = 'box', className, alt, onPick }: FigureProps) {
+export function Figure({ figure, inks, manner = 'colour', fit = 'box', className, alt, onPick, onPoint }: FigureProps) {
   const host = useRef<HTMLDivElement>(null);
   const pen = useRef<ScreenPen>(null);
   const room = useRoom(host);
@@ -55,6 +57,8 @@ export function Figure({ figure, inks, manner = 'colour', fit = 'box', className
       className={className}
       style={placeOf(figure, fit)}
       onClick={onPick === undefined ? undefined : picked}
+      onPointerMove={onPoint === undefined ? undefined : (event) => onPoint(whatIsAt(event, pixelsPerInch))}
+      onPointerLeave={onPoint === undefined ? undefined : () => onPoint(null)}
     />
   );
 }

@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components';
-import { sizeText } from '../../shared/measure/fraction.ts';
-import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
-import { useCurrentSize, useStudio } from '../state/hooks.tsx';
-import styles from './cloth.module.css';
+import { sizeText } from '../../../shared/measure/fraction.ts';
+import type { WorkedOut } from '../../../shared/workroom/workedOut.ts';
+import { useCurrentSize, useStudio } from '../../state/hooks.tsx';
+import styles from '../cloth.module.css';
 
 /** The heads of the columns of sizes: name and finished measure. A press looks at that size. */
 export function SizeHeads({ worked }: { readonly worked: WorkedOut }) {

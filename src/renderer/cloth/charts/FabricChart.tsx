@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
-import { usesTogether } from '../../shared/cloth/fabricNeeds.ts';
-import type { Fabric } from '../../shared/pattern/schema.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
-import { Why } from '../parts/Why.tsx';
-import styles from './cloth.module.css';
-import { FabricName } from './FabricName.tsx';
+import { usesTogether } from '../../../shared/cloth/fabricNeeds.ts';
+import type { Fabric } from '../../../shared/pattern/schema.ts';
+import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import { Why } from '../../parts/Why.tsx';
+import styles from '../cloth.module.css';
+import { FabricName } from '../FabricName.tsx';
 import { SizeCell } from './SizeCell.tsx';
 import { SizeHeads } from './SizeHeads.tsx';
 

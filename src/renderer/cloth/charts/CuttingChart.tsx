@@ -1,13 +1,13 @@
 import { Button } from 'react-aria-components';
-import type { PieceLine } from '../../shared/cloth/cloth.ts';
-import type { Fabric } from '../../shared/pattern/schema.ts';
-import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
-import { Why } from '../parts/Why.tsx';
-import { useSelection } from '../state/hooks.tsx';
-import { CutSize } from './CutSize.tsx';
-import styles from './cloth.module.css';
-import { FabricName } from './FabricName.tsx';
-import { type PieceRow, pieceRows, usesOf } from './pieceRows.ts';
+import type { PieceLine } from '../../../shared/cloth/cloth.ts';
+import type { Fabric } from '../../../shared/pattern/schema.ts';
+import type { WorkedOut } from '../../../shared/workroom/workedOut.ts';
+import { Why } from '../../parts/Why.tsx';
+import { useSelection } from '../../state/hooks.tsx';
+import { CutSize } from '../CutSize.tsx';
+import styles from '../cloth.module.css';
+import { FabricName } from '../FabricName.tsx';
+import { type PieceRow, pieceRows, usesOf } from '../pieceRows.ts';
 import { SizeCell } from './SizeCell.tsx';
 import { SizeHeads } from './SizeHeads.tsx';
 

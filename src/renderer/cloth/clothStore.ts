@@ -1,0 +1,25 @@
+import { createStore, useStore } from 'zustand';
+
+/** What of the cloth is looked at. */
+export type ClothPart = 'charts' | 'cutting';
+
+/** What the cloth view remembers while the window is open. */
+export interface ClothState {
+  readonly part: ClothPart;
+  /** Letters of the pieces that the pointer or the keyboard is on; null when it is on none. */
+  readonly under: readonly string[] | null;
+}
+
+export const clothStore = createStore<ClothState>(() => ({ part: 'charts', under: null }));
+
+/** One thing the cloth view remembers; what is shown follows it. */
+export function useClothState<T>(pick: (state: ClothState) => T): T {
+  return useStore(clothStore, pick);
+}
+
+/** Says which pieces the pointer or the keyboard is on; pieces that were already are not said again. */
+export function setUnder(letters: readonly string[] | null): void {
+  const { under } = clothStore.getState();
+  if ((under ?? []).join(' ') === (letters ?? []).join(' ')) return;
+  clothStore.setState({ under: letters === null || letters.length === 0 ? null : letters });
+}

@@ -1,0 +1,94 @@
+import { useMemo } from 'react';
+import type { FabricNeed } from '../../../shared/cloth/cloth.ts';
+import { cuttingFigure, letterOf } from '../../../shared/diagrams/cuttingFigure.ts';
+import type { Ink } from '../../../shared/diagrams/figure.ts';
+import { sheetsFigure } from '../../../shared/diagrams/sheetsFigure.ts';
+import type { Fabric } from '../../../shared/pattern/schema.ts';
+import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import { Figure, type FigureProps, type Picked } from '../../parts/figure/Figure.tsx';
+import { Mark } from '../../parts/Mark.tsx';
+import { Why } from '../../parts/Why.tsx';
+import { useSelection } from '../../state/hooks.tsx';
+import styles from '../cloth.module.css';
+import { setUnder } from '../clothStore.ts';
+import { FabricName } from '../FabricName.tsx';
+import { proofWords, sheetWords } from '../proof.ts';
+import { PieceKeys } from './PieceKeys.tsx';
+import { useLit } from './useLit.ts';
+
+interface FabricPlanProps {
+  readonly fabric: Fabric;
+  readonly need: FabricNeed;
+  readonly size: WorkedSize;
+  readonly inks: readonly Ink[];
+}
+
+/** One fabric: sheet by sheet and strip by strip, to scale. */
+export function FabricPlan({ fabric, need, size, inks }: FabricPlanProps) {
+  const { plan, sheets } = need;
+  const lines = size.cloth.pieces.filter((line) => line.fabric === fabric.id);
+  const lit = useLitIn(lines.map(({ letter }) => letter));
+  const strips = useMemo(() => cuttingFigure(plan.fabric, plan.width, plan.strips, lit), [plan, lit]);
+  const cut = useMemo(
+    () => (sheets === undefined ? null : sheetsFigure(fabric.id, sheets, sheets.plans, lit)),
+    [sheets, fabric.id, lit],
+  );
+  return (
+    <article className={styles.plan} id={`cut-${fabric.id}`}>
+      <header className={styles.planHead}>
+        <h3>
+          <FabricName fabric={fabric} />
+        </h3>
+        <p className={styles.buy}>
+          Buy <Bought need={need} />
+        </p>
+      </header>
+      <p className={styles.proof}>
+        <Mark of={need.least && sheets?.proven !== false ? 'fits' : 'note'} />
+        <span>
+          {sheets === undefined ? null : `${sheetWords(sheets)} `}
+          {plan.stripCount === 0 ? null : proofWords(need)}
+        </span>
+      </p>
+      <PieceKeys lines={lines} label={`Pieces of ${fabric.name}`} />
+      {cut === null ? null : <CutFigure figure={cut} inks={inks} />}
+      {plan.stripCount === 0 ? null : <CutFigure figure={strips} inks={inks} />}
+    </article>
+  );
+}
+
+function Bought({ need: { sheets, yards } }: { readonly need: FabricNeed }) {
+  if (sheets === undefined) return <Why traced={yards} />;
+  return (
+    <>
+      <Why traced={sheets.count}>{`${sheets.count.value} ${sheets.count.name}`}</Why>
+      {yards.value === 0 ? null : (
+        <>
+          {' '}
+          and <Why traced={yards} />
+        </>
+      )}
+    </>
+  );
+}
+
+/** A figure whose pieces can be pointed at. */
+function CutFigure({ figure, inks }: Pick<FigureProps, 'figure' | 'inks'>) {
+  const [, select] = useSelection();
+  const point = (picked: Picked | null) => {
+    const letter = letterOf(picked?.of ?? null);
+    setUnder(letter === null ? null : [letter]);
+  };
+  const pick = ({ of }: Picked) => {
+    const letter = letterOf(of);
+    if (letter !== null) select({ kind: 'piece', letter });
+  };
+  return <Figure figure={figure} inks={inks} fit="width" onPoint={point} onPick={pick} />;
+}
+
+/** The letters that stand out among these; the same set as long as they are the same, so that other figures stay as they are. */
+function useLitIn(letters: readonly string[]): ReadonlySet<string> {
+  const lit = useLit();
+  const key = letters.filter((letter) => lit.has(letter)).join(' ');
+  return useMemo(() => new Set(key === '' ? [] : key.split(' ')), [key]);
+}

@@ -1,0 +1,31 @@
+import { Button } from 'react-aria-components';
+import type { PieceLine } from '../../../shared/cloth/cloth.ts';
+import { useSelection } from '../../state/hooks.tsx';
+import { setUnder } from '../clothStore.ts';
+import { cutText } from '../cutText.ts';
+import styles from './cutting.module.css';
+import { useLit } from './useLit.ts';
+
+/** The pieces of one fabric by letter: each can be pointed at or walked to, and shows where it goes. */
+export function PieceKeys({ lines, label }: { readonly lines: readonly PieceLine[]; readonly label: string }) {
+  const [, select] = useSelection();
+  const lit = useLit();
+  return (
+    <ul className={styles.keys} aria-label={label}>
+      {lines.map((line) => (
+        <li key={line.letter}>
+          <Button
+            className={styles.key ?? ''}
+            data-lit={lit.has(line.letter) || undefined}
+            onHoverChange={(over) => setUnder(over ? [line.letter] : null)}
+            onFocusChange={(on) => setUnder(on ? [line.letter] : null)}
+            onPress={() => select({ kind: 'piece', letter: line.letter })}
+          >
+            <span className="heard">Piece </span>
+            <b>{line.letter}</b> {cutText(line)} <span className={styles.times}>× {line.count.value}</span>
+          </Button>
+        </li>
+      ))}
+    </ul>
+  );
+}
