@@ -186,7 +186,7 @@ const cases: readonly AnyCase[] = [
       { requiredKeys: ['reflect'] },
     ),
   ),
-  of(edits.setSewn, fc.record({ sewn: fc.constantFrom('rows' as const, 'columns' as const) })),
+  of(edits.setSewn, fc.record({ sewn: fc.constantFrom('rows' as const, 'columns' as const, null) })),
   of(edits.setStraight, fc.constant({})),
   of(edits.setStrips, fc.record({ run: fc.constantFrom('rows' as const, 'columns' as const) })),
   of(

@@ -8,7 +8,13 @@ import { smallPattern } from './pattern.ts';
 const studio = () =>
   createStudio({
     host: fakeHost({ patterns: [smallPattern()] }),
-    workOut: (pattern) => ({ pattern, blocks: [], sizes: [], findings: [] }),
+    workOut: (pattern) => ({
+      pattern,
+      blocks: [],
+      assembly: { way: 'rows', pinned: false, why: '' },
+      sizes: [],
+      findings: [],
+    }),
     later: (run) => run(),
   });
 

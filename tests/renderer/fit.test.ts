@@ -10,7 +10,7 @@ const pattern = smallPattern();
 const laid = pattern.sizes.map((size) => ({ size, findings: [] as readonly Finding[] }) as unknown as WorkedSize);
 
 function worked(findings: readonly Finding[], sizes = laid): WorkedOut {
-  return { pattern, blocks: [], sizes, findings };
+  return { pattern, blocks: [], assembly: { way: 'rows', pinned: false, why: '' }, sizes, findings };
 }
 
 const short: Finding = {

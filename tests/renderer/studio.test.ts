@@ -5,7 +5,13 @@ import type { WorkOut } from '../../src/renderer/state/working.ts';
 import { fakeHost } from '../helpers/fakeHost.ts';
 import { smallPattern, widen, widthOf } from './pattern.ts';
 
-const workOut: WorkOut = (pattern) => ({ pattern, blocks: [], sizes: [], findings: [] });
+const workOut: WorkOut = (pattern) => ({
+  pattern,
+  blocks: [],
+  assembly: { way: 'rows', pinned: false, why: '' },
+  sizes: [],
+  findings: [],
+});
 
 function runAll(waiting: (() => void)[]): void {
   for (const run of waiting.splice(0)) run();

@@ -24,10 +24,17 @@ export function fitText(facts: PatternFit, source: Source, width: number): strin
   const parts = [
     `${facts.title}, edition ${facts.edition}`,
     ...sizeTables(facts.sizes, width),
+    ...sewnText(facts),
     ...(findings === '' ? [] : [findings]),
     verdict(facts),
   ];
   return parts.join('\n\n');
+}
+
+/** "Sewn in rows. Rows are usual, …"; nothing where only single blocks are sewn, or no size can be laid out. */
+function sewnText({ assembly, sizes }: PatternFit): readonly string[] {
+  const rows = sizes.some(({ blocks }) => blocks.across * blocks.down > 1);
+  return rows ? [`Sewn in ${assembly.way}.\n${assembly.why}`] : [];
 }
 
 /** One line that says the truth: "Fits in all 3 sizes." */

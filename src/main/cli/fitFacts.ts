@@ -8,7 +8,7 @@ import { closingsOf } from '../../shared/quilt/find/closingsOf.ts';
 import { closingWords } from '../../shared/quilt/find/closingWords.ts';
 import { distinctJoins, type TurnedBlocks, turnedBlocks } from '../../shared/quilt/joins.ts';
 import type { PatchLeaf, StripLeaf } from '../../shared/quilt/quilt.ts';
-import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
+import type { Assembly, WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 
 /** What `fit` tells of one size. */
 export interface SizeFit {
@@ -92,6 +92,8 @@ export interface PatternFit {
   readonly title: string;
   readonly edition: number;
   readonly fits: boolean;
+  /** How the blocks are sewn together, and why so. */
+  readonly assembly: Assembly;
   readonly sizes: readonly SizeFit[];
   /** Names of the sizes that do not fit or cannot be laid out. */
   readonly unfit: readonly string[];
@@ -100,20 +102,21 @@ export interface PatternFit {
 
 /** What is known of a pattern's fit, in every size. */
 export function fitFacts(worked: WorkedOut): PatternFit {
-  const { pattern, findings } = worked;
+  const { pattern, assembly, findings } = worked;
   const sizes = worked.sizes.map((size) => sizeFit(size, worked));
   const fitting = new Set(sizes.filter(({ fits }) => fits).map(({ name }) => name));
   return {
     title: pattern.title,
     edition: pattern.edition.number,
     fits: !findings.some(({ level }) => level === 'stops'),
+    assembly,
     sizes,
     unfit: pattern.sizes.map(({ name }) => name).filter((name) => !fitting.has(name)),
     findings,
   };
 }
 
-function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): SizeFit {
+function sizeFit(worked: WorkedSize, { pattern, blocks, assembly, findings }: WorkedOut): SizeFit {
   const { size, quilt } = worked;
   const stops = ({ level, where }: Finding) =>
     level === 'stops' && (where.size === undefined || where.size === size.name);
@@ -124,7 +127,7 @@ function sizeFit(worked: WorkedSize, { pattern, blocks, findings }: WorkedOut): 
     finished: quilt.finished,
     unfinished: quilt.unfinished,
     setting: pattern.setting.kind,
-    rows: rowsOf(quilt, pattern.setting),
+    rows: rowsOf(quilt, assembly.way),
     blocks: { across: size.across, down: size.down, finished: quilt.block },
     pieces: settingCuts(quilt.patches),
     triangles: triangleCuts(worked),
@@ -150,15 +153,11 @@ function piecedBorders(quilt: WorkedSize['quilt'], { house }: WorkedOut['pattern
 }
 
 /** Rows or columns as they are sewn. Blocks on a diagonal have columns and rows with one sum; those between stand in rows of their own. */
-function rowsOf({ blocks }: WorkedSize['quilt'], setting: Setting): readonly number[] {
-  const { kind } = setting;
-  const inColumns =
-    (setting.kind === 'straight' && setting.sewn === 'columns') ||
-    (setting.kind === 'strips' && setting.run === 'columns');
+function rowsOf({ blocks }: WorkedSize['quilt'], way: Assembly['way']): readonly number[] {
   const rows = new Map<number, number>();
   for (const { column, row, border } of blocks) {
     if (border !== undefined) continue;
-    const at = kind === 'on-point' ? column + Math.ceil(row / 2) : inColumns ? column : row;
+    const at = way === 'diagonal rows' ? column + Math.ceil(row / 2) : way === 'columns' ? column : row;
     rows.set(at, (rows.get(at) ?? 0) + 1);
   }
   return [...rows].sort(([a], [b]) => a - b).map(([, many]) => many);

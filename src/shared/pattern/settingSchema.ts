@@ -52,7 +52,10 @@ const straightSchema = z.strictObject({
   kind: z.literal('straight').describe('Blocks in rows and columns.'),
   ...laidShape,
   sashing: sashingSchema.optional(),
-  sewn: z.enum(['rows', 'columns']).optional().describe('Whether blocks are sewn into rows (the usual) or columns.'),
+  sewn: z
+    .enum(['rows', 'columns'])
+    .optional()
+    .describe('Whether blocks are sewn into rows or columns; left out, whichever way sews better.'),
 });
 
 const trianglesSchema = z

@@ -2,11 +2,12 @@ import { assignLetters } from '../cloth/letters.ts';
 import { fitValues } from '../fit/fitValues.ts';
 import { anyStops, type Finding } from '../measure/finding.ts';
 import type { Pattern } from '../pattern/schema.ts';
+import { asSewn, assemblyOf } from './assembly.ts';
 import { withBundles } from './bundles.ts';
 import { checkPattern } from './checkPattern.ts';
 import { methodFindings } from './sizeBlock.ts';
 import { workBlocks } from './workBlocks.ts';
-import type { WorkedOut } from './workedOut.ts';
+import type { Assembly, WorkedOut } from './workedOut.ts';
 import { type LaidSize, laySize, workSize } from './workSize.ts';
 
 /**
@@ -23,20 +24,25 @@ export function workOut(pattern: Pattern): WorkedOut {
   );
   const findings: Finding[] = [...own, ...drawn, ...methods, ...values];
   const whole = blocks.length === pattern.blocks.length && !anyStops(own);
-  if (!whole) return { pattern, blocks, sizes: [], findings: atLeastOne(findings) };
+  if (!whole) return { pattern, blocks, assembly: NOT_SEWN, sizes: [], findings: atLeastOne(findings) };
+  const assembly = assemblyOf(pattern, blocks);
+  const sewn = asSewn(pattern, assembly);
   const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
   const laid: LaidSize[] = [];
   for (const size of pattern.sizes) {
-    const one = laySize(pattern, size, blocks);
+    const one = laySize(sewn, size, blocks);
     if (one.ok) laid.push(one.value);
     else findings.push(...one.findings);
   }
   const letters = assignLetters(pattern, laid, fabricOf);
-  const cut = laid.map((one) => workSize(pattern, one, fabricOf, letters));
+  const cut = laid.map((one) => workSize(sewn, one, fabricOf, letters));
   const sizes = withBundles({ pattern, blocks, sizes: cut });
   findings.push(...sizes.flatMap((size) => size.findings));
-  return { pattern, blocks, sizes, findings };
+  return { pattern, blocks, assembly, sizes, findings };
 }
+
+/** Of a pattern that cannot be laid out at all. */
+const NOT_SEWN: Assembly = { way: 'rows', pinned: false, why: 'There is nothing to sew yet.' };
 
 /** A pattern of which nothing can be laid out has always a reason; this is the last one, should no other be told. */
 function atLeastOne(findings: readonly Finding[]): readonly Finding[] {

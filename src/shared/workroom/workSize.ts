@@ -46,7 +46,7 @@ export function workSize(pattern: Pattern, laid: LaidSize, fabricOf: FabricOf, l
   const path = pathOf(pattern, size);
   const sewn = fitSize(pattern, size, quilt, used, blocks, path);
   const findings = [...sewn.findings, ...fitCloth(cloth, pattern.house, size, path)];
-  return { size, quilt, blocks, pressing: pressed(quilt, used, blocks), cloth, points: sewn.points, findings };
+  return { size, quilt, blocks, pressing: pressSize(laid), cloth, points: sewn.points, findings };
 }
 
 function fitSize(
@@ -71,9 +71,10 @@ function fitSize(
   };
 }
 
-function pressed(quilt: Quilt, used: readonly WorkedBlock[], sized: readonly SizedBlock[]): WorkedSize['pressing'] {
-  const blocks = used.map((block, i) => [block.id, inInches(block.edged, (sized[i] as SizedBlock).grid)] as const);
-  return pressQuilt(quilt, new Map(blocks));
+/** The pressing of the whole top. */
+export function pressSize({ quilt, used, blocks }: LaidSize): WorkedSize['pressing'] {
+  const edged = used.map((block, i) => [block.id, inInches(block.edged, (blocks[i] as SizedBlock).grid)] as const);
+  return pressQuilt(quilt, new Map(edged));
 }
 
 function inInches(edged: Edged, grid: number): Edged {

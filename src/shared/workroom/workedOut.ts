@@ -13,10 +13,21 @@ export interface WorkedOut {
   readonly pattern: Pattern;
   /** The blocks that lower to a drawing and a piecing, by letter order. */
   readonly blocks: readonly WorkedBlock[];
+  /** How the blocks are sewn together, the same in every size. */
+  readonly assembly: Assembly;
   /** One for each size that can be laid out at all, in the pattern's order. */
   readonly sizes: readonly WorkedSize[];
   /** Of the document, the blocks and every size. */
   readonly findings: readonly Finding[];
+}
+
+/** How the blocks of every size are sewn together. */
+export interface Assembly {
+  readonly way: 'rows' | 'columns' | 'diagonal rows';
+  /** Whether the designer has fixed it. */
+  readonly pinned: boolean;
+  /** One sentence that says why it is this way. */
+  readonly why: string;
 }
 
 /** A block without regard to size. */

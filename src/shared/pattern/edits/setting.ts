@@ -116,13 +116,16 @@ export const setReflect: Edit<{
   },
 };
 
-export const setSewn: Edit<{ readonly sewn: 'rows' | 'columns' }> = {
+export const setSewn: Edit<{
+  /** Null: whichever sews better. */
+  readonly sewn: 'rows' | 'columns' | null;
+}> = {
   id: 'set-sewn',
-  name: ({ sewn }) => `Sew the blocks into ${sewn}`,
+  name: ({ sewn }) => (sewn === null ? 'Sew the blocks whichever way is better' : `Sew the blocks into ${sewn}`),
   apply: (pattern, { sewn }) => {
     const { setting } = pattern;
     if (setting.kind !== 'straight') return pattern;
-    return withFields(pattern, { setting: sewn === 'rows' ? without(setting, 'sewn') : withFields(setting, { sewn }) });
+    return withFields(pattern, { setting: sewn === null ? without(setting, 'sewn') : withFields(setting, { sewn }) });
   },
 };
 

@@ -18,9 +18,7 @@ import { stripWords } from './stripWords.ts';
 export function rowStep(desk: Desk, several: readonly WorkedSize[]): Step {
   const shown = clearest(several);
   const { setting } = desk.pattern;
-  const columns =
-    (setting.kind === 'straight' && setting.sewn === 'columns') ||
-    (setting.kind === 'strips' && setting.run === 'columns');
+  const columns = desk.worked.assembly.way === 'columns';
   const sashed = several.find((size) => sashKinds(size).length > 0);
   const sewing =
     setting.kind === 'strips'
