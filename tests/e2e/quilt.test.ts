@@ -110,4 +110,21 @@ describeWithTool('chromium', 'the quilt view', () => {
     await page.keyboard.press('r');
     await page.getByRole('button', { name: 'Undo: turn a block' }).waitFor();
   });
+
+  it('takes a classic setting with a press, reflects it, and changes single places by hand', async () => {
+    await panel.getByRole('button', { name: /^Motif/ }).click();
+    await panel.getByRole('button', { name: /^Checkerboard/ }).waitFor();
+    expect(await trouble()).toEqual([]);
+    await panel.getByRole('button', { name: /^Pinwheel/ }).click();
+    await page.getByRole('button', { name: 'Undo: set the blocks in pinwheel' }).waitFor();
+    await panel.getByRole('radiogroup', { name: 'Reflected about the middle' }).getByText('Both').click();
+    await panel.getByText('Mirrored', { exact: true }).waitFor();
+    const places = panel.getByRole('grid', { name: /^Places of the motif/ });
+    await places.focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('r');
+    await page.getByRole('button', { name: 'Undo: turn a block of the motif' }).waitFor();
+    await panel.getByRole('radiogroup', { name: 'Block there' }).getByText('B').click();
+    await page.getByRole('button', { name: 'Undo: put block B in the motif' }).waitFor();
+  });
 });

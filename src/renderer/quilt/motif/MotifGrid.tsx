@@ -1,31 +1,33 @@
 import { useMemo } from 'react';
 import { blockFigure } from '../../../shared/diagrams/blockFigure.ts';
 import { inksFor } from '../../../shared/diagrams/hatches.ts';
-import { turnMotif } from '../../../shared/pattern/edits/index.ts';
+import type { Turn } from '../../../shared/drawing/turn.ts';
 import type { Token } from '../../../shared/recipe/token.ts';
 import { writeToken } from '../../../shared/recipe/token.ts';
 import { Figure } from '../../parts/figure/Figure.tsx';
 import { LatticePicker } from '../../parts/lattice/LatticePicker.tsx';
 import { allCells, type Cell, evenLattice } from '../../parts/lattice/lattice.ts';
 import { turnOfKey, turnWords } from '../../parts/turning/turnWords.ts';
-import { useAct, usePattern, useWorked } from '../../state/hooks.tsx';
+import { usePattern, useWorked } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
 
 interface MotifGridProps {
   readonly rows: readonly (readonly (Token | string)[])[];
   readonly picked: readonly Cell[];
   readonly onPick: (cells: readonly Cell[]) => void;
+  readonly onTurn: (by: Turn) => void;
+  /** What it is, for those who listen. */
+  readonly label: string;
 }
 
 /** The motif drawn small; its places can be picked, turned and mirrored like those of the quilt. */
-export function MotifGrid({ rows, picked, onPick }: MotifGridProps) {
-  const act = useAct();
+export function MotifGrid({ rows, picked, onPick, onTurn, label }: MotifGridProps) {
   const columns = Math.max(...rows.map((row) => row.length));
   const lattice = evenLattice({ x: 0, y: 0 }, columns, rows.length, 1, 1);
   const key = (pressed: string) => {
     const by = turnOfKey(pressed);
     if (by === null || picked.length === 0) return false;
-    act(turnMotif, { cells: picked, by });
+    onTurn(by);
     return true;
   };
   const describe = ({ column, row }: Cell) => tokenWords(rows[row]?.[column], `row ${row + 1}, column ${column + 1}`);
@@ -38,7 +40,7 @@ export function MotifGrid({ rows, picked, onPick }: MotifGridProps) {
         lattice={lattice}
         width={columns}
         height={rows.length}
-        label="Places of the motif: arrow keys move, R turns, M mirrors"
+        label={`${label}: arrow keys move, R turns, M mirrors`}
         describe={describe}
         picked={picked}
         onPick={onPick}

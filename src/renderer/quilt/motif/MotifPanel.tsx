@@ -3,40 +3,54 @@ import { placeInMotif, resizeMotif, turnMotif } from '../../../shared/pattern/ed
 import { readMotif } from '../../../shared/pattern/motif.ts';
 import { SidePanel } from '../../app/SidePanel.tsx';
 import { BackTo } from '../../parts/BackTo.tsx';
-import { Choice } from '../../parts/Choice.tsx';
-import { type Cell, within } from '../../parts/lattice/lattice.ts';
+import type { Cell } from '../../parts/lattice/lattice.ts';
 import { Stepper } from '../../parts/Stepper.tsx';
 import { TurnActs } from '../../parts/turning/TurnActs.tsx';
 import { useAct, usePattern } from '../../state/hooks.tsx';
 import { Pointed } from '../Pointed.tsx';
+import { BetweenPart } from './BetweenPart.tsx';
+import { BlockThere } from './BlockThere.tsx';
 import { MotifGrid } from './MotifGrid.tsx';
+import { ReflectPart } from './ReflectPart.tsx';
+import { SinglesPart } from './SinglesPart.tsx';
+import { TemplatesPart } from './TemplatesPart.tsx';
 
-/** The motif: a small grid of blocks and turns that repeats across and down. */
+/** The motif: a small grid of blocks and turns that repeats, by hand or as one of the classic settings. */
 export function MotifPanel({ onBack }: { readonly onBack: () => void }) {
-  const { setting, blocks } = usePattern();
-  const act = useAct();
-  const [picked, pick] = useState<readonly Cell[]>([]);
-  const rows = readMotif(setting);
-  const columns = Math.max(...rows.map((row) => row.length));
-  const last = { column: columns - 1, row: rows.length - 1 };
-  const cells = picked.filter(
-    (cell) => within(cell, last) === cell || (cell.column <= last.column && cell.row <= last.row),
-  );
+  const { setting } = usePattern();
+  const from = setting.reflect === undefined ? 'the top left corner' : 'the middle of the quilt';
   return (
     <SidePanel title="Motif" kind="Setting">
       <BackTo onPress={onBack}>The whole quilt</BackTo>
       <Pointed />
-      <p className="quiet small">Repeats across and down from the top left corner.</p>
-      <MotifGrid rows={rows} picked={cells} onPick={pick} />
+      <p className="quiet small">Repeats across and down from {from}. Pick places in it to turn or change them.</p>
+      <OwnMotif />
+      <ReflectPart />
+      {setting.kind === 'on-point' ? <BetweenPart setting={setting} /> : null}
+      <SinglesPart />
+      <TemplatesPart />
+    </SidePanel>
+  );
+}
+
+function OwnMotif() {
+  const { setting } = usePattern();
+  const act = useAct();
+  const [picked, pick] = useState<readonly Cell[]>([]);
+  const rows = readMotif(setting);
+  const columns = Math.max(...rows.map((row) => row.length));
+  const cells = picked.filter(({ column, row }) => column < columns && row < rows.length);
+  return (
+    <>
+      <MotifGrid
+        rows={rows}
+        picked={cells}
+        onPick={pick}
+        onTurn={(by) => act(turnMotif, { cells, by })}
+        label="Places of the motif"
+      />
       {cells.length === 0 ? null : <TurnActs onTurn={(by) => act(turnMotif, { cells, by })} />}
-      {cells.length === 0 || blocks.length < 2 ? null : (
-        <Choice
-          label="Block there"
-          value=""
-          options={blocks.map(({ id }) => ({ id, says: id }))}
-          onChange={(block) => act(placeInMotif, { cells, block })}
-        />
-      )}
+      {cells.length === 0 ? null : <BlockThere onPlace={(block) => act(placeInMotif, { cells, block })} />}
       <Stepper
         label="Places across"
         value={columns}
@@ -51,6 +65,6 @@ export function MotifPanel({ onBack }: { readonly onBack: () => void }) {
         most={24}
         onChange={(next) => act(resizeMotif, { columns, rows: next }, 'motif')}
       />
-    </SidePanel>
+    </>
   );
 }
