@@ -35,7 +35,7 @@ const windowPackages = packages(
   '@svgdotjs/svg\\.js',
   'pdfjs-dist',
 );
-const machinePackages = packages('pdfmake', 'pdfkit', 'better-sqlite3', 'commander');
+const machinePackages = packages('pdfmake', 'pdfkit', 'better-sqlite3', 'commander', 'sharp');
 
 const forbid = (
   name: string,

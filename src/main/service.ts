@@ -7,6 +7,7 @@ import { inputs, take } from './service/inputs.ts';
 import { makeJobs } from './service/jobs.ts';
 import { makeLibrary } from './service/library.ts';
 import { makeMattresses } from './service/mattresses.ts';
+import { makePhotographs } from './service/photographs.ts';
 import type { Publisher } from './service/publisher.ts';
 import { makeRecipes } from './service/recipes.ts';
 import type { Store } from './store/store.ts';
@@ -39,6 +40,7 @@ export function makeService(needs: ServiceNeeds): Service {
   const facets = keepFacets(store, reader, report);
   const recipes = makeRecipes(store, reader, facets);
   const mattresses = makeMattresses(store, needs.mattressTables);
+  const photographs = makePhotographs(store);
   const jobs = makeJobs(publisher, report);
   const id = (input: unknown): string => take(inputs.id, input, 'That name');
   const job = (input: unknown): string => take(inputs.job, input, 'That name');
@@ -47,7 +49,10 @@ export function makeService(needs: ServiceNeeds): Service {
     patterns: async () => store.patterns.cards(),
     openPattern: async (input) => library.openPattern(id(input)),
     lookAtPattern: async (input) => library.lookAtPattern(id(input)),
-    savePattern: async (input) => library.savePattern(take(inputs.savePattern, input, 'The pattern')),
+    savePattern: async (input) => {
+      const { pattern, revision } = take(inputs.savePattern, input, 'The pattern');
+      return library.savePattern({ pattern: await photographs.takenOut(pattern, pattern.title), revision });
+    },
     removePattern: async (input) => library.removePattern(id(input)),
     recipes: async (input) => recipes.find(take(inputs.recipes, input, 'The search')),
     openRecipe: async (input) => recipes.open(id(input)),
@@ -60,7 +65,14 @@ export function makeService(needs: ServiceNeeds): Service {
     mattresses: async () => mattresses.all(),
     saveMattress: async (input) => mattresses.save(take(inputs.saveMattress, input, 'The mattress')),
     removeMattress: async (input) => mattresses.remove(id(input)),
-    publish: async (input) => ({ job: jobs.start(take(inputs.publish, input, 'The pattern')) }),
+    exportPattern: async (input) => photographs.give(take(inputs.pattern, input, 'The pattern')),
+    bringPhotograph: async (input) => photographs.bring(take(inputs.bringPhotograph, input, 'The photograph')),
+    photograph: async (input) => photographs.picture(take(inputs.photograph, input, 'That name')),
+    photographColour: async (input) => photographs.colour(take(inputs.photographColour, input, 'That part')),
+    publish: async (input) => {
+      const request = take(inputs.publish, input, 'The pattern');
+      return { job: jobs.start({ ...request, pattern: photographs.carrying(request.pattern) }) };
+    },
     job: async (input) => jobs.job(job(input)),
     cancel: async (input) => jobs.cancel(job(input)),
     result: async (input) => jobs.result(job(input)),

@@ -1,5 +1,6 @@
 import type { Finding } from './measure/finding.ts';
 import type { Mattress, MattressTable } from './pattern/mattresses.ts';
+import type { Crop } from './pattern/photograph.ts';
 import type { Pattern } from './pattern/schema.ts';
 import type { Recipe } from './recipe/schema.ts';
 
@@ -53,6 +54,18 @@ export interface Contract {
   /** Keeps a mattress of the designer's own; one of hers with the same id is replaced in its place. */
   saveMattress(mattress: Mattress): Promise<void>;
   removeMattress(id: string): Promise<void>;
+  /** A file of the pattern, with the photographs of its fabrics inside as far as they are kept here. */
+  exportPattern(pattern: Pattern): Promise<{ readonly name: string; readonly text: string }>;
+
+  /**
+   * Keeps a photograph of a fabric from any file the designer chose: turned the way it was taken, a modest size. A pattern
+   * shows it by its `id`; one that no pattern shows is let go after a month.
+   */
+  bringPhotograph(file: FileBytes): Promise<BroughtPhotograph>;
+  /** A photograph that is kept here. */
+  photograph(id: string): Promise<PhotographPicture>;
+  /** The mean colour of a part of a photograph, `#rrggbb`: what its cloth looks like from across a room. */
+  photographColour(request: { readonly id: string; readonly crop: Crop }): Promise<string>;
 
   /** Starts making the PDF; progress is asked for with `job`. */
   publish(request: PublishRequest): Promise<{ readonly job: string }>;
@@ -127,6 +140,32 @@ export interface FileText {
   readonly text: string;
   /** The texts of files that came along with it, by name: a pattern may name the recipe files it needs. */
   readonly beside?: Readonly<Record<string, string>> | undefined;
+}
+
+/** A file that is no text, as it is brought in. */
+export interface FileBytes {
+  readonly name: string;
+  /** Base 64. */
+  readonly data: string;
+}
+
+/** A photograph that was just kept. */
+export interface BroughtPhotograph {
+  readonly id: string;
+  /** Pixels, as it is kept. */
+  readonly width: number;
+  readonly height: number;
+  /** The mean colour of all of it, `#rrggbb`. */
+  readonly colour: string;
+}
+
+/** A photograph, to be shown. */
+export interface PhotographPicture {
+  readonly type: 'image/jpeg';
+  readonly width: number;
+  readonly height: number;
+  /** Base 64. */
+  readonly data: string;
 }
 
 export type Imported =

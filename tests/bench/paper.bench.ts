@@ -47,6 +47,7 @@ async function drawingAlone(book: Book): Promise<number> {
       sheet: sheetFor('letter'),
       palette: paletteFor(false),
       plainInk: false,
+      swatches: new Map(),
     };
     const pieces = book.sections.flatMap((section) => sectionPieces(desk, section));
     const pages = paginate(pieces, desk.sheet.frameHeight);

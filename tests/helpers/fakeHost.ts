@@ -1,7 +1,15 @@
 import { Refused } from '../../src/renderer/state/host.ts';
-import type { Contract, Job, PatternCard, PublishedFile, RecipeCard, Refusal } from '../../src/shared/contract.ts';
+import type {
+  Contract,
+  Job,
+  PatternCard,
+  PhotographPicture,
+  PublishedFile,
+  RecipeCard,
+  Refusal,
+} from '../../src/shared/contract.ts';
 import type { Mattress } from '../../src/shared/pattern/mattresses.ts';
-import { recipesText } from '../../src/shared/pattern/save.ts';
+import { documentText, recipesText } from '../../src/shared/pattern/save.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
 
@@ -128,6 +136,12 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     removeMattress: async (id) => {
       beds.delete(id);
     },
+    exportPattern: async (pattern) => ({ name: `${pattern.id}.pattern.json`, text: documentText(pattern) }),
+    bringPhotograph: async ({ name }) => {
+      throw new Refused({ kind: 'bad-input', words: `“${name}” is no picture that can be read.` });
+    },
+    photograph: async () => found<PhotographPicture>(undefined),
+    photographColour: async () => found<string>(undefined),
     publish: async () => {
       throw new Refused({ kind: 'broken', words: 'There is no press here.' });
     },

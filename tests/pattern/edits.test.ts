@@ -161,6 +161,24 @@ const cases: readonly AnyCase[] = [
     edits.setFabricScraps,
     fc.record({ fabric, scraps: fc.array(fc.record({ name: anyText, colour }), { maxLength: 4 }) }),
   ),
+  of(
+    edits.setFabricPhotograph,
+    fc.record(
+      {
+        fabric,
+        colour,
+        photograph: fc.option(
+          fc.record({
+            id: fc.constantFrom('a'.repeat(64), 'a picture'),
+            width: fc.constantFrom(640, 0),
+            height: fc.constant(480),
+            scale: fc.constantFrom(0.0125, 0),
+          }),
+        ),
+      },
+      { requiredKeys: ['fabric', 'photograph'] },
+    ),
+  ),
   of(edits.removeFabric, fc.record({ fabric, instead: fabric })),
   of(edits.turnBlocks, fc.record({ cells, by, size: fc.option(size) })),
   of(edits.placeBlocks, fc.record({ cells, block, size: fc.option(size) })),

@@ -3,6 +3,7 @@ import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { writeBook } from '../../shared/writing/writeBook.ts';
 import { makePdf } from '../paper/makePdf.ts';
+import { swatchPictures } from '../photograph/swatch.ts';
 import { fileName } from '../publish/publication.ts';
 import { Refused } from '../refusal.ts';
 import { chartFiles } from './charts.ts';
@@ -27,9 +28,10 @@ export async function editionFiles(
   draft: boolean,
 ): Promise<ReadonlyMap<string, Uint8Array>> {
   const book = writeBook(worked);
+  const swatches = await swatchPictures(worked.pattern);
   const files = new Map<string, Uint8Array>();
   for (const printing of printings) {
-    files.set(fileName(named, { ...printing, draft }), await makePdf(book, { ...printing, draft }));
+    files.set(fileName(named, { ...printing, draft }), await makePdf(book, { ...printing, draft, swatches }));
   }
   for (const [ending, text] of chartFiles(worked)) files.set(chartName(named, ending), Buffer.from(text));
   return files;

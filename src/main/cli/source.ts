@@ -9,8 +9,8 @@ export interface Source {
   readonly text: string;
 }
 
-/** The largest file that is read, bytes: a hundred times a large pattern. */
-const LARGEST = 8_000_000;
+/** The largest file that is read, bytes: a large pattern with sixty photographs. */
+const LARGEST = 32_000_000;
 
 /**
  * The text of a file.

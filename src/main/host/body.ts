@@ -1,7 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 
-/** The largest body a call may have, bytes: a file of the largest size, in JSON. */
-export const LARGEST_BODY = 16 * 1024 * 1024;
+/** The largest body a call may have, bytes: the largest photograph, in base 64. */
+export const LARGEST_BODY = 60 * 1024 * 1024;
 
 /** The request's whole body as text; `null` when it is larger than allowed, and then what remains of it is thrown away. */
 export async function bodyOf(request: IncomingMessage): Promise<string | null> {

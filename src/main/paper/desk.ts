@@ -13,6 +13,8 @@ export interface Desk {
   readonly sheet: Sheet;
   readonly palette: Palette;
   readonly plainInk: boolean;
+  /** Small photographs of fabrics, JPEG, by fabric. */
+  readonly swatches: ReadonlyMap<string, Uint8Array>;
 }
 
 /** A sentence set in a style to a width. */

@@ -15,6 +15,8 @@ export interface PdfOptions {
   readonly paper: Paper;
   /** Black and white: hatches instead of colours. */
   readonly plainInk: boolean;
+  /** Small photographs of fabrics, JPEG three by two, by fabric; any other is shown by its colour. */
+  readonly swatches?: ReadonlyMap<string, Uint8Array>;
   /** Says on every page that it does not fit yet. */
   readonly draft: boolean;
 }
@@ -44,6 +46,7 @@ export async function makePdf(book: Book, options: PdfOptions & Making): Promise
     sheet: sheetFor(options.paper),
     palette: paletteFor(options.plainInk),
     plainInk: options.plainInk,
+    swatches: options.plainInk ? new Map() : (options.swatches ?? new Map()),
   };
   const pages = await setPages(desk, options, breathe);
   await drawPages(desk, pages, options, breathe);

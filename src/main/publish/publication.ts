@@ -4,6 +4,7 @@ import type { Pattern } from '../../shared/pattern/schema.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { writeBook } from '../../shared/writing/writeBook.ts';
 import { makePdf } from '../paper/makePdf.ts';
+import { swatchPictures } from '../photograph/swatch.ts';
 import { Refused } from '../refusal.ts';
 import type { Tell } from '../service/publisher.ts';
 
@@ -34,6 +35,7 @@ export async function makePublication(request: PublishRequest, tell: Tell, signa
     paper,
     plainInk,
     draft,
+    swatches: await swatchPictures(pattern),
     signal,
     onProgress: (progress, doing) => tell(WRITTEN + (1 - WRITTEN) * progress, doing),
   });

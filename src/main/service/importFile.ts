@@ -1,4 +1,5 @@
 import type { FileText, Imported } from '../../shared/contract.ts';
+import { bare, picturesIn } from '../photograph/carried.ts';
 import type { Reader } from '../reader.ts';
 import type { Store } from '../store/store.ts';
 import { accepted } from './documents.ts';
@@ -25,7 +26,9 @@ export async function importFile(
   }
   // Revisions are counted by the library they were saved in, which may be another.
   const { revisions: _theirs, ...pattern } = accepted(reader.pattern(text, new Map(Object.entries(beside))), name);
+  const pictures = await picturesIn(pattern, name);
   const id = freshId(pattern.id, store.patterns.has);
-  store.patterns.save({ ...pattern, id }, null);
+  store.photographs.keep(pictures);
+  store.patterns.save({ ...bare(pattern), id }, null);
   return { kind: 'pattern', id };
 }

@@ -2,13 +2,17 @@ import { z } from 'zod';
 import type { PublishRequest } from '../../shared/contract.ts';
 import { schemaFindings } from '../../shared/pattern/issues.ts';
 import { mattressSchema } from '../../shared/pattern/mattresses.ts';
+import { cropSchema, photographIdSchema } from '../../shared/pattern/photograph.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { patternSchema } from '../../shared/pattern/schema.ts';
 import { identifierSchema, recipeSchema } from '../../shared/recipe/schema.ts';
 import { Refused } from '../refusal.ts';
 
-/** The largest file that is read as a pattern or recipe, characters: a hundred times a large pattern. */
-const LONGEST_FILE = 8_000_000;
+/** The largest file that is read as a pattern or recipe, characters: a large pattern with sixty photographs. */
+const LONGEST_FILE = 32_000_000;
+
+/** The longest photograph, in base 64: 40 megabytes of a camera's file. */
+const LONGEST_PHOTOGRAPH = 56_000_000;
 
 /** A pattern as it is kept: every recipe it needs is written in it. */
 const keptPatternSchema: z.ZodType<Pattern> = patternSchema.extend({ recipes: z.array(recipeSchema).max(60) });
@@ -40,6 +44,10 @@ export const inputs = {
     beside: z.record(z.string().min(1).max(300), z.string().max(LONGEST_FILE)).optional(),
   }),
   saveMattress: mattressSchema,
+  pattern: keptPatternSchema,
+  bringPhotograph: z.strictObject({ name: z.string().min(1).max(300), data: z.string().max(LONGEST_PHOTOGRAPH) }),
+  photograph: photographIdSchema,
+  photographColour: z.strictObject({ id: photographIdSchema, crop: cropSchema }),
   publish: publishSchema,
 } as const;
 

@@ -3,6 +3,7 @@ import { type Mattresses, mattressesIn } from './mattresses.ts';
 import type { Migration } from './migrate.ts';
 import { migrations as allMigrations } from './migrations/index.ts';
 import { type Patterns, patternsIn } from './patterns.ts';
+import { type Photographs, photographsIn } from './photographs.ts';
 import { type Recipes, recipesIn } from './recipes.ts';
 import { type Settings, settingsIn } from './settings.ts';
 import { type Starters, startersIn } from './starters.ts';
@@ -14,6 +15,7 @@ export interface Store {
   readonly patterns: Patterns;
   readonly recipes: Recipes;
   readonly mattresses: Mattresses;
+  readonly photographs: Photographs;
   readonly settings: Settings;
   readonly starters: Starters;
   close(): void;
@@ -40,6 +42,7 @@ export function openStore({ folder, now, migrations = allMigrations }: StoreOpti
     patterns,
     recipes,
     mattresses: mattressesIn(database),
+    photographs: photographsIn(database, now),
     settings: settingsIn(database),
     starters: startersIn(database, patterns, recipes),
     close: () => database.close(),

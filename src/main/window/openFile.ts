@@ -4,7 +4,7 @@ import type { Contract, Imported, Refusal } from '../../shared/contract.ts';
 import { knownRefusal, Refused } from '../refusal.ts';
 
 /** The largest file that is read, bytes. */
-const LARGEST = 16 * 1024 * 1024;
+const LARGEST = 32 * 1024 * 1024;
 
 /** What Piecewright opens from the desktop. */
 export const FILE_ENDINGS = ['json'];

@@ -1,5 +1,4 @@
 import { freeId } from '../../shared/pattern/edits/list.ts';
-import { documentText } from '../../shared/pattern/save.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { giveFile } from '../parts/giveFile.ts';
 import type { Studio } from '../state/studio.ts';
@@ -43,11 +42,12 @@ export async function copyPattern(studio: Studio, id: string): Promise<void> {
   });
 }
 
-/** The pattern as a file of its own, for keeping elsewhere or for somebody else. */
+/** The pattern as a file of its own, with its photographs, for keeping elsewhere or for somebody else. */
 export async function giveAway(studio: Studio, id: string): Promise<void> {
   await attempt(studio, async () => {
     const pattern = await current(studio, id);
-    giveFile({ name: `${pattern.id}.pattern.json`, type: 'application/json', parts: [documentText(pattern)] });
+    const { name, text } = await studio.host.exportPattern(pattern);
+    giveFile({ name, type: 'application/json', parts: [text] });
   });
 }
 

@@ -77,6 +77,8 @@ function problem(issue: Issue): string {
       return `has a name that cannot be used here${keyReason(issue.issues as readonly Issue[])}`;
     case 'invalid_format':
       return formatText(issue);
+    case 'custom':
+      return issue.message;
     default:
       return 'is not what belongs there';
   }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { identifierSchema, recipeSchema, valueSchema, wordsSchema } from '../recipe/schema.ts';
 import { borderSchema } from './borderSchema.ts';
+import { carriedSchema, photographSchema } from './photograph.ts';
 import { settingSchema } from './settingSchema.ts';
 
 /** The format number written into every saved pattern. A change that old programs cannot read raises it. */
@@ -45,6 +46,9 @@ export const fabricSchema = z.strictObject({
   name: wordsSchema.describe('What the printed pattern calls it.'),
   value: valueSchema,
   colour,
+  photograph: photographSchema
+    .optional()
+    .describe('A photograph of it; its `colour` is then the mean of what it shows.'),
   price: price.optional().describe('What a yard, or a sheet, costs, in whatever money the designer counts in.'),
   sheet: sheetSchema.optional().describe('Set when it is bought in sheets: fat quarters, for example.'),
   scraps: z
@@ -179,6 +183,9 @@ export const patternSchema = z.strictObject({
     .describe('The back of the quilt.'),
   sizes: z.array(sizeSchema).min(1).max(12).describe('The sizes, in the order the charts list them.'),
   bundle: bundleSchema.optional().describe('The bundle of strips the pattern is made from; left out, none.'),
+  photographs: carriedSchema
+    .optional()
+    .describe('The pictures of the fabrics’ photographs, when the file travels: JPEG in base 64, by name.'),
 });
 
 export type PatternFile = z.infer<typeof patternSchema>;

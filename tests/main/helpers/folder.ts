@@ -29,8 +29,8 @@ export function tickingClock(start = '2026-03-01T08:00:00.000Z'): () => Date {
 }
 
 /** A store in `folder`, closed after the test. */
-export function storeIn(folder: string = freshFolder()): Store {
-  const store = openStore({ folder, now: tickingClock() });
+export function storeIn(folder: string = freshFolder(), start?: string): Store {
+  const store = openStore({ folder, now: tickingClock(start) });
   stores.push(store);
   return store;
 }

@@ -22,6 +22,7 @@ store.starters.putIn(
 store.recipes.save(sampleRecipe({ id: 'hawser', name: 'Hawser', tags: ['rope'] }), false);
 store.patterns.save(samplePattern(), null);
 store.patterns.save(samplePattern({ title: 'Slack Water at Night' }), 1);
+store.photographs.keep([{ id: 'a'.repeat(64), width: 3, height: 2, bytes: Buffer.from('stands for a picture') }]);
 store.settings.write('last-open', 'slack-water');
 store.close();
 copyFileSync(join(folder, 'library.db'), kept);

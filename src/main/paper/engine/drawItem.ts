@@ -1,7 +1,7 @@
 import { baselineOf } from '../type.ts';
 import { drawFigure } from './drawFigure.ts';
-import type { Item, RuleItem, ShapeItem, TextItem } from './items.ts';
-import type { PdfDocument } from './library.ts';
+import type { Item, PictureItem, RuleItem, ShapeItem, TextItem } from './items.ts';
+import type { OpenedPicture, PdfDocument } from './library.ts';
 import { writeText } from './writeText.ts';
 
 /** Draws an item with the frame's corner at `left` and its piece's top at `top`, both from the page's corner. */
@@ -25,7 +25,26 @@ export function drawItem(document: PdfDocument, item: Item, left: number, top: n
     case 'figure':
       drawFigure(document, item, left + item.x, top + item.y);
       return;
+    case 'picture':
+      drawPicture(document, item, left, top);
+      return;
   }
+}
+
+/** Pictures of a document that are in it already: one shown often is written once. */
+const opened = new WeakMap<PdfDocument, Map<Uint8Array, OpenedPicture>>();
+
+function drawPicture(
+  document: PdfDocument,
+  { bytes, x, y, width, height }: PictureItem,
+  left: number,
+  top: number,
+): void {
+  const known = opened.get(document) ?? new Map<Uint8Array, OpenedPicture>();
+  opened.set(document, known);
+  const picture = known.get(bytes) ?? document.openImage(Buffer.from(bytes));
+  known.set(bytes, picture);
+  document.image(picture, left + x, top + y, { width, height });
 }
 
 function drawText(document: PdfDocument, item: TextItem, left: number, top: number): void {

@@ -6,7 +6,7 @@ import type { FaceInDocument } from './library.ts';
  * What is drawn, as plain data in points: x from the frame's left edge (below 0 hangs in the margin), y downwards from
  * the top of the piece it belongs to.
  */
-export type Item = TextItem | FillItem | RuleItem | ShapeItem | FigureItem;
+export type Item = TextItem | FillItem | RuleItem | ShapeItem | FigureItem | PictureItem;
 
 /** A run of text on one line; y is the top of its line, `leading` the height of that line. */
 export interface TextItem {
@@ -62,6 +62,17 @@ export interface FigureItem {
   readonly scale: number;
   readonly inks: readonly Ink[];
   readonly manner: Manner;
+}
+
+/** A photograph, fitted into its box. */
+export interface PictureItem {
+  readonly kind: 'picture';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** JPEG. */
+  readonly bytes: Uint8Array;
 }
 
 /** The item moved. */

@@ -46,6 +46,12 @@ interface TextOptions {
   readonly characterSpacing?: number;
 }
 
+/** A picture in a document. */
+export interface OpenedPicture {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** A document being written. */
 export interface PdfDocument {
   readonly page: { readonly height: number };
@@ -73,6 +79,13 @@ export interface PdfDocument {
   lineTo(x: number, y: number): this;
   closePath(): this;
   fill(): this;
+  openImage(jpeg: Uint8Array): OpenedPicture;
+  image(
+    picture: OpenedPicture,
+    x: number,
+    y: number,
+    options: { readonly width: number; readonly height: number },
+  ): this;
   stroke(): this;
   markContent(tag: string, options?: { readonly type: 'Pagination' | 'Layout' }): this;
   endMarkedContent(): this;

@@ -1,10 +1,12 @@
 import type { Chart, ChartRow } from '../../../shared/writing/book.ts';
 import { type Desk, setRuns, setWords } from '../desk.ts';
+import { type Item, moved } from '../engine/items.ts';
 import type { Align } from '../engine/setText.ts';
 import { TYPE } from '../type.ts';
 import { type Column, columnsOf } from './chartColumns.ts';
 import { groupRow } from './chartGroup.ts';
 import { bottomOf, type Content, type Holder, movedContent, type Piece } from './piece.ts';
+import { indentFor, type SwatchSize, swatchItems, swatchSize } from './swatch.ts';
 
 const PAD = 2.5;
 const HEAD_PAD = 4;
@@ -19,7 +21,8 @@ const SHORT = 8;
 /** A chart across the full width: its head is repeated on every page it runs over, a row is never parted. */
 export function chart(desk: Desk, data: Chart): Piece[] {
   const holder: Holder = { tag: 'Table' };
-  const { columns, size } = columnsOf(desk, data);
+  const swatch = swatchSize(desk, data);
+  const { columns, size } = columnsOf(desk, data, swatch === null ? 0 : indentFor(swatch));
   const head = headRow(desk, columns, holder);
   const pieces: Piece[] = [
     ...titlePiece(desk, data),
@@ -40,7 +43,12 @@ export function chart(desk: Desk, data: Chart): Piece[] {
     }
     inGroup += 1;
     const keepWithNext = short ? index < data.rows.length - 1 : keptWithNext(data.rows, index, inGroup);
-    pieces.push({ ...bodyRow(desk, columns, row, size, inGroup % TONED === 0), holder, again, keepWithNext });
+    pieces.push({
+      ...bodyRow(desk, columns, row, { size, toned: inGroup % TONED === 0, swatch }),
+      holder,
+      again,
+      keepWithNext,
+    });
   });
   return pieces.map((piece, i) => (i === pieces.length - 1 ? { ...piece, after: AFTER } : piece));
 }
@@ -89,13 +97,26 @@ function headRow(desk: Desk, columns: readonly Column[], holder: Holder): Piece 
   return { height: y + 2, before: 0, content: [{ tag: 'TR', items: [], inside: cells }], decor: [rule], holder };
 }
 
-function bodyRow(desk: Desk, columns: readonly Column[], row: ChartRow, size: number, toned: boolean): Piece {
+/** How a row is set: the size of its letters, on a tone or not, and how large the swatches of its chart are. */
+interface RowManner {
+  readonly size: number;
+  readonly toned: boolean;
+  readonly swatch: SwatchSize | null;
+}
+
+function bodyRow(desk: Desk, columns: readonly Column[], row: ChartRow, { size, toned, swatch }: RowManner): Piece {
   const style = { ...TYPE.chart, size, leading: (TYPE.chart.leading * size) / TYPE.chart.size };
   const cells = columns.map((column, i): Content => {
-    const box = setWords(desk, row.cells[i] ?? [], style, column.width, column.align satisfies Align);
-    return movedContent({ tag: 'TD', items: box.items }, column.x, PAD);
+    const indent = i === 0 && swatch !== null ? indentFor(swatch) : 0;
+    const box = setWords(desk, row.cells[i] ?? [], style, column.width - indent, column.align satisfies Align);
+    return movedContent({ tag: 'TD', items: box.items }, column.x + indent, PAD);
   });
-  const height = Math.max(bottomOf(cells), style.leading + PAD) + PAD;
+  const marks = swatch === null || row.swatch === undefined ? [] : swatchItems(desk, row.swatch, swatch);
+  const high = marks.length > 0 ? (swatch?.height ?? 0) : 0;
+  const words = Math.max(bottomOf(cells) - PAD, style.leading);
+  const height = Math.max(words, high) + 2 * PAD;
+  const lowered = cells.map((cell) => movedContent(cell, 0, Math.max(0, high - words) / 2));
+  const centred = (item: Item) => moved(item, 0, PAD + Math.max(0, style.leading - high) / 2);
   const tone = {
     kind: 'fill',
     x: -OVERHANG,
@@ -104,5 +125,10 @@ function bodyRow(desk: Desk, columns: readonly Column[], row: ChartRow, size: nu
     height,
     colour: desk.palette.tone,
   } as const;
-  return { height, before: 0, content: [{ tag: 'TR', items: [], inside: cells }], decor: toned ? [tone] : [] };
+  return {
+    height,
+    before: 0,
+    content: [{ tag: 'TR', items: [], inside: lowered }],
+    decor: [...(toned ? [tone] : []), ...marks.map(centred)],
+  };
 }

@@ -26,11 +26,16 @@ const HEAD_LINES = [2, 3, 5] as const;
 /**
  * The widths of a chart's columns, and the size of its letters: the full size if no line has to be broken, or else no
  * word; smaller only when words would not fit.
+ * @param indent what swatches take of the first column, points
  */
-export function columnsOf(desk: Desk, chart: Chart): { readonly columns: readonly Column[]; readonly size: number } {
+export function columnsOf(
+  desk: Desk,
+  chart: Chart,
+  indent = 0,
+): { readonly columns: readonly Column[]; readonly size: number } {
   const tried = SETTINGS.map(({ size, gap }) => {
     const room = desk.sheet.frameWidth - gap * (chart.columns.length - 1);
-    return { size, gap, room, wants: wantsFor(desk, chart, size, room) };
+    return { size, gap, room, wants: indented(wantsFor(desk, chart, size, room), indent) };
   });
   const full = tried.filter(({ size }) => size === SETTINGS[0].size);
   const unbroken = full.find(({ wants, room }) => sum(wants.map((want) => want.whole)) <= room);
@@ -38,6 +43,10 @@ export function columnsOf(desk: Desk, chart: Chart): { readonly columns: readonl
     unbroken ?? tried.find(({ wants, room }) => sum(wants.map((want) => want.least)) <= room) ?? tried.at(-1);
   if (best === undefined) throw new Error('A chart has no size to be set in');
   return { columns: placed(chart, sharedOut(chart, best.wants, best.room), best.gap), size: best.size };
+}
+
+function indented(wants: readonly Wants[], indent: number): Wants[] {
+  return wants.map((want, i) => (i > 0 ? want : { least: want.least + indent, whole: want.whole + indent }));
 }
 
 /** How narrow a column can be with no word broken, and how wide it would be with no line broken. */

@@ -1,5 +1,6 @@
 import type { Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
+import { type Photograph, photographSchema } from '../photograph.ts';
 import type { Bundle, Fabric, Pattern } from '../schema.ts';
 import { withBorderFabrics, withSettingFabrics } from '../settingFabrics.ts';
 import { changed, freeId, lengthWithin, named, withFields } from './list.ts';
@@ -63,6 +64,26 @@ function asPrice(price: number): number | null {
   return Number.isFinite(price) ? Math.min(100_000, Math.max(0, price)) : null;
 }
 
+/**
+ * Shows a fabric by a photograph, and by the colour of the cloth in it wherever it is drawn; null for no photograph.
+ */
+export const setFabricPhotograph: Edit<{
+  readonly fabric: string;
+  readonly photograph: Photograph | null;
+  readonly colour?: string;
+}> = {
+  id: 'set-fabric-photograph',
+  name: ({ fabric, photograph }, pattern) =>
+    photograph === null
+      ? `Take the photograph from ${nameOf(pattern, fabric)}`
+      : `Show ${nameOf(pattern, fabric)} by a photograph`,
+  apply: (pattern, { fabric, photograph, colour }) => {
+    if (photograph !== null && !photographSchema.safeParse(photograph).success) return pattern;
+    const shown = withOptional(pattern, fabric, 'photograph', photograph);
+    return colour !== undefined && isColour(colour) ? withFabric(shown, fabric, { colour }) : shown;
+  },
+};
+
 /** Whether it is bought in sheets, and in which; null for by the yard. */
 export const setFabricSheet: Edit<{ readonly fabric: string; readonly sheet: NonNullable<Fabric['sheet']> | null }> = {
   id: 'set-fabric-sheet',
@@ -88,7 +109,7 @@ export const setFabricScraps: Edit<{ readonly fabric: string; readonly scraps: N
 };
 
 /** The fabric with an entry set, or without it when it is null. */
-function withOptional<Name extends 'price' | 'scraps' | 'sheet'>(
+function withOptional<Name extends 'photograph' | 'price' | 'scraps' | 'sheet'>(
   pattern: Pattern,
   id: string,
   name: Name,

@@ -1,0 +1,52 @@
+import type { Figure } from '../../../shared/diagrams/figure.ts';
+import type { Chart } from '../../../shared/writing/book.ts';
+import type { Desk } from '../desk.ts';
+import { drawnFigure } from '../drawnFigure.ts';
+import type { Item } from '../engine/items.ts';
+
+/** Points, three by two. */
+export interface SwatchSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** As high as a line of letters. */
+export const SMALL: SwatchSize = { width: 15, height: 10 };
+/** Large enough to know a print by. */
+const LARGE: SwatchSize = { width: 33, height: 22 };
+const BESIDE = 7;
+
+/** How large a chart's swatches are beside its rows; null where it has none. */
+export function swatchSize(desk: Desk, { rows }: Chart): SwatchSize | null {
+  const shown = rows.flatMap(({ swatch }) => swatch ?? []);
+  if (shown.length === 0) return null;
+  return shown.some((fabric) => desk.swatches.has(fabric)) ? LARGE : SMALL;
+}
+
+/** How far words stand from the left edge of a swatch. */
+export function indentFor(size: SwatchSize): number {
+  return size.width + BESIDE;
+}
+
+/** A fabric's swatch, its corner at 0, 0: its photograph, or else its colour and hatch. */
+export function swatchItems(desk: Desk, fabric: string, { width, height }: SwatchSize): readonly Item[] {
+  if (!desk.book.inks.some((ink) => ink.fabric === fabric)) return [];
+  const corners = [
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height },
+  ];
+  const bytes = desk.swatches.get(fabric);
+  if (bytes === undefined) {
+    const mark = { kind: 'area', outlines: [corners], fabric, tone: 'full', edge: 'patch' } as const;
+    const figure: Figure = { width, height, alt: '', marks: [mark] };
+    // The pen draws it a point to the inch.
+    return [drawnFigure(desk, figure, 1)];
+  }
+  const points = corners.map(({ x, y }) => [x, y] as const);
+  return [
+    { kind: 'picture', x: 0, y: 0, width, height, bytes },
+    { kind: 'shape', points, weight: 0.5, colour: desk.palette.quiet },
+  ];
+}
