@@ -1,8 +1,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { workOut } from '../shared/workroom/workOut.ts';
 import { App } from './app/App.tsx';
 import { followAddress } from './state/address.ts';
+import { onThreads } from './state/away/onThreads.ts';
 import { connect } from './state/host.ts';
 import { createStudio } from './state/studio.ts';
 import { chosenAppearance, showAppearance } from './theme/appearance.ts';
@@ -11,7 +11,7 @@ import './theme/tokens.css';
 import './theme/base.css';
 
 showAppearance(chosenAppearance());
-const studio = createStudio({ host: connect(), workOut });
+const studio = createStudio({ host: connect(), away: onThreads() });
 followAddress(studio, window);
 void studio.start();
 

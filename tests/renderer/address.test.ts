@@ -1,6 +1,7 @@
 // @vitest-environment happy-dom
 import { beforeEach, describe, expect, it } from 'vitest';
 import { followAddress } from '../../src/renderer/state/address.ts';
+import { inLine } from '../../src/renderer/state/away/inLine.ts';
 import { createStudio } from '../../src/renderer/state/studio.ts';
 import { fakeHost } from '../helpers/fakeHost.ts';
 import { smallPattern } from './pattern.ts';
@@ -8,14 +9,15 @@ import { smallPattern } from './pattern.ts';
 const studio = () =>
   createStudio({
     host: fakeHost({ patterns: [smallPattern()] }),
-    workOut: (pattern) => ({
-      pattern,
-      blocks: [],
-      assembly: { way: 'rows', pinned: false, why: '' },
-      sizes: [],
-      findings: [],
+    away: inLine({
+      workOut: (pattern) => ({
+        pattern,
+        blocks: [],
+        assembly: { way: 'rows', pinned: false, why: '' },
+        sizes: [],
+        findings: [],
+      }),
     }),
-    later: (run) => run(),
   });
 
 describe('the window’s address', () => {

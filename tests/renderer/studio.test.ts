@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { inLine } from '../../src/renderer/state/away/inLine.ts';
 import { Refused } from '../../src/renderer/state/host.ts';
 import { createStudio } from '../../src/renderer/state/studio.ts';
-import type { WorkOut } from '../../src/renderer/state/working.ts';
+import type { Pattern } from '../../src/shared/pattern/schema.ts';
+import type { WorkedOut } from '../../src/shared/workroom/workedOut.ts';
 import { fakeHost } from '../helpers/fakeHost.ts';
 import { smallPattern, widen, widthOf } from './pattern.ts';
 
-const workOut: WorkOut = (pattern) => ({
+const workOut = (pattern: Pattern): WorkedOut => ({
   pattern,
   blocks: [],
   assembly: { way: 'rows', pinned: false, why: '' },
@@ -21,15 +23,17 @@ function begin(patterns = [smallPattern()]) {
   const host = fakeHost({ patterns });
   const waiting: (() => void)[] = [];
   const worked: number[] = [];
-  const studio = createStudio({
-    host,
-    workOut: (pattern) => {
-      worked.push(widthOf(pattern) ?? 0);
-      return workOut(pattern);
-    },
-    later: (run) => waiting.push(run),
-  });
-  const catchUp = () => runAll(waiting);
+  const counted = (pattern: Pattern) => {
+    worked.push(widthOf(pattern) ?? 0);
+    return workOut(pattern);
+  };
+  const studio = createStudio({ host, away: inLine({ workOut: counted }, (run) => waiting.push(run)) });
+  const catchUp = async () => {
+    while (waiting.length > 0) {
+      runAll(waiting);
+      await soon();
+    }
+  };
   return { host, studio, worked, catchUp, state: studio.store.getState };
 }
 
@@ -52,7 +56,7 @@ describe('the studio', () => {
 
   it('says why when the last pattern cannot be opened, and leaves the way to the others', async () => {
     const host = fakeHost({ patterns: [smallPattern()], first: 'washed-away' });
-    const studio = createStudio({ host, workOut, later: (run) => run() });
+    const studio = createStudio({ host, away: inLine({ workOut }) });
     await studio.start();
     expect(studio.store.getState().closed).toMatchObject({ kind: 'not-found' });
     expect(await studio.open('low-tide')).toBe(true);
@@ -96,7 +100,7 @@ describe('the studio', () => {
       await slow;
       return host.savePattern(request);
     };
-    const studio = createStudio({ host: { ...host, openPattern, savePattern }, workOut, later: (run) => run() });
+    const studio = createStudio({ host: { ...host, openPattern, savePattern }, away: inLine({ workOut }) });
     await studio.start();
     const opening = studio.open(two.id);
     await soon();
@@ -109,16 +113,16 @@ describe('the studio', () => {
     expect(studio.store.getState()).toMatchObject({ kept: { state: 'kept' }, history: { now: { id: two.id } } });
   });
 
-  it('works out only the newest of several edits, and shows the last answer until then', async () => {
+  it('works out the newest of several edits next, and shows the last answer until then', async () => {
     const { studio, worked, catchUp, state } = begin();
     await studio.start();
-    catchUp();
-    studio.act(widen, { to: 5 });
-    studio.act(widen, { to: 6 });
+    await catchUp();
+    for (const to of [5, 6, 7]) studio.act(widen, { to });
     expect(widthOf(state().worked?.pattern)).toBe(4);
     expect(state().working).toBe(true);
-    catchUp();
-    expect(worked).toEqual([4, 6]);
+    await catchUp();
+    expect(worked).toEqual([4, 5, 7]);
+    expect(state().worked?.pattern).toBe(state().history?.now);
     expect(state()).toMatchObject({ working: false });
   });
 
@@ -126,19 +130,21 @@ describe('the studio', () => {
     const host = fakeHost({ patterns: [smallPattern()] });
     const waiting: (() => void)[] = [];
     let broken = false;
+    const loose = (pattern: Pattern) => {
+      if (broken) throw new RangeError('a loose thread');
+      return workOut(pattern);
+    };
     const studio = createStudio({
       host,
-      workOut: (pattern) => {
-        if (broken) throw new RangeError('a loose thread');
-        return workOut(pattern);
-      },
-      later: (run) => waiting.push(run),
+      away: inLine({ workOut: loose }, (run) => waiting.push(run)),
     });
     await studio.start();
     runAll(waiting);
+    await soon();
     broken = true;
     studio.act(widen, { to: 6 });
     runAll(waiting);
+    await soon();
     expect(widthOf(studio.store.getState().worked?.pattern)).toBe(4);
     expect(studio.store.getState().notes.at(-1)).toMatchObject({ tone: 'stops' });
   });

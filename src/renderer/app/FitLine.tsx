@@ -19,10 +19,23 @@ export function FitLine() {
       <Stitch tone={fit === null ? 'bare' : fit.level === 'note' ? 'fits' : fit.level} />
       <div className={styles.line}>
         <div className={styles.said}>{fit === null ? null : <Truth fit={fit} />}</div>
+        <HowFar />
         {open ? <UndoRedo /> : null}
         {open ? <KeptSign /> : null}
       </div>
     </footer>
+  );
+}
+
+/** Where long sums are: what is shown meanwhile is of a moment before. */
+function HowFar() {
+  const step = useStudioState(({ step: now }) => now);
+  if (step === null) return null;
+  return (
+    <p className={styles.far}>
+      Working out {step.doing}
+      <progress className={styles.done} max={step.of} value={step.done} aria-label="How far it is worked out" />
+    </p>
   );
 }
 

@@ -3,13 +3,13 @@ import type { KeptRecipe } from '../../shared/contract.ts';
 import type { TakenRecipe } from '../../shared/pattern/edits/index.ts';
 import { standingOf } from '../../shared/pattern/revisions.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
-import { type RecipeUpdate, recipeUpdate } from '../../shared/workroom/recipeUpdate.ts';
-import { workOut } from '../../shared/workroom/workOut.ts';
+import type { RecipeUpdate } from '../../shared/workroom/recipeUpdate.ts';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
-import { useHost, usePattern, useStudio, useWorked } from '../state/hooks.tsx';
+import { useAway } from '../state/away/useAway.ts';
+import { useHost, usePattern, useStudio } from '../state/hooks.tsx';
 import { drawRecipe, gatherKept, revisionsOf } from './drawings.ts';
 import { takeIntoPattern } from './recipeActs.ts';
 import styles from './TakeRecipe.module.css';
@@ -24,12 +24,8 @@ export interface TakeRecipeProps {
 export function TakeRecipe({ news, onClose }: TakeRecipeProps) {
   const studio = useStudio();
   const pattern = usePattern();
-  const worked = useWorked();
   const taken = useTaken(news);
-  const update = useMemo(
-    () => (taken === null ? null : recipeUpdate(worked?.pattern === pattern ? worked : workOut(pattern), taken)),
-    [taken, worked, pattern],
-  );
+  const { answer: update, trouble } = useAway('recipeUpdate', taken === null ? null : [pattern, taken]);
   const kind = standingOf(pattern, news.recipe, news.revision) === 'newer' ? 'A newer' : 'Another';
   const take = () => {
     onClose();
@@ -45,7 +41,8 @@ export function TakeRecipe({ news, onClose }: TakeRecipeProps) {
   );
   return (
     <Dialog title={`${kind} revision of ${news.recipe.name}`} isOpen onClose={onClose} foot={foot} width="wide">
-      {taken === null || update === null ? null : (
+      {trouble === null ? null : <p>{trouble}</p>}
+      {update === null ? null : (
         <>
           <Blocks was={pattern.recipes} now={update.pattern.recipes} id={news.recipe.id} />
           <Changes update={update} title={pattern.title} />

@@ -1,23 +1,25 @@
 import { useEffect, useState } from 'react';
 import type { RecipeCard, RecipeRevision } from '../../shared/contract.ts';
-import { type RecipeFacets, recipeFacets } from '../../shared/workroom/recipeFacets.ts';
-import { useHost } from '../state/hooks.tsx';
+import type { RecipeFacets } from '../../shared/workroom/recipeFacets.ts';
+import { useHost, useStudio } from '../state/hooks.tsx';
 import { gatherHeld } from './drawings.ts';
 
 /** What follows from a recipe's construction; null until it is worked out, or when it cannot be sewn. */
 export function useRecipeFacets({ recipe }: RecipeCard): RecipeFacets | null {
+  const { away } = useStudio();
   const host = useHost();
   const [facets, setFacets] = useState<RecipeFacets | null>(null);
   useEffect(() => {
-    let wanted = true;
+    const stop = new AbortController();
+    const { signal } = stop;
     void gatherHeld(host, recipe)
-      .then((held) => recipeFacets(recipe, new Map([...held, recipe].map((one) => [one.id, one]))))
+      .then((held) =>
+        away('recipeFacets', [recipe, new Map([...held, recipe].map((one) => [one.id, one]))], { signal }),
+      )
       .catch(() => null)
-      .then((found) => wanted && setFacets(found));
-    return () => {
-      wanted = false;
-    };
-  }, [host, recipe]);
+      .then((found) => signal.aborted || setFacets(found));
+    return () => stop.abort();
+  }, [away, host, recipe]);
   return facets;
 }
 

@@ -1,18 +1,18 @@
 import type { Contract } from '../../shared/contract.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
+import type { Away } from './away/away.ts';
 import { type History, opened } from './history.ts';
 import { Keeper } from './keeper.ts';
 import type { Notes } from './notes.ts';
 import { WHOLE_PATTERN } from './selection.ts';
 import type { StudioStore } from './studioState.ts';
-import { type Later, type WorkOut, workingBy } from './working.ts';
+import { workingBy } from './working.ts';
 
 export interface DocumentNeeds {
   readonly host: Contract;
   readonly store: StudioStore;
   readonly notes: Notes;
-  readonly workOut: WorkOut;
-  readonly later?: Later | undefined;
+  readonly away: Away;
 }
 
 /** The document on the table: kept, worked out and shown together, so that none of the three falls behind unseen. */
@@ -25,13 +25,18 @@ export class OpenDocument {
     const { store, notes } = needs;
     this.#needs = needs;
     this.#keeper = new Keeper(needs.host.savePattern, null, () => undefined);
-    const done = (worked: ReturnType<WorkOut>) =>
-      store.setState(({ history }) => ({ worked, working: history?.now !== worked.pattern }));
-    const failed = (thrown: unknown) => {
-      store.setState({ working: false });
-      notes.sayWhy(thrown);
-    };
-    this.#work = workingBy(needs.workOut, { done, failed }, needs.later);
+    this.#work = workingBy(needs.away, {
+      done: (worked) =>
+        store.setState(({ history }) => {
+          if (history?.now.id !== worked.pattern.id) return {};
+          return { worked, working: history.now !== worked.pattern, step: null };
+        }),
+      failed: (thrown) => {
+        store.setState({ working: false, step: null });
+        notes.sayWhy(thrown);
+      },
+      step: (step) => store.setState({ step }),
+    });
   }
 
   get keeper(): Keeper {
@@ -55,6 +60,7 @@ export class OpenDocument {
       pointed: null,
       worked: null,
       working: true,
+      step: null,
       closed: null,
     });
     this.#work(pattern);

@@ -1,6 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { About, Refusal } from '../../shared/contract.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
+import type { Step } from '../../shared/measure/steps.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import type { History } from './history.ts';
 import type { Kept } from './keeper.ts';
@@ -34,6 +35,8 @@ export interface StudioState {
   /** What follows from the open pattern, or from the one a moment before while it is being worked out. */
   readonly worked: WorkedOut | null;
   readonly working: boolean;
+  /** How far the sums for the open pattern are, once they take long enough to be worth a word. */
+  readonly step: Step | null;
   readonly notes: readonly Note[];
   /** Why nothing could be opened, when nothing could. */
   readonly closed: Refusal | null;
@@ -55,6 +58,7 @@ export const AT_FIRST: StudioState = {
   pointed: null,
   worked: null,
   working: false,
+  step: null,
   notes: [],
   closed: null,
   dialog: null,

@@ -1,53 +1,65 @@
+import type { Step } from '../../shared/measure/steps.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
-
-export type WorkOut = (pattern: Pattern) => WorkedOut;
-
-/** Runs something once the screen has shown what the hand just did. */
-export type Later = (run: () => void) => void;
-
-/** After the next picture, so that a control answers before the sums begin; at once when the window is not shown. */
-const afterPaint: Later = (run) => {
-  if (document.hidden) setTimeout(run, 0);
-  else requestAnimationFrame(() => setTimeout(run, 0));
-};
+import type { Away } from './away/away.ts';
 
 export interface Heard {
   readonly done: (worked: WorkedOut) => void;
   readonly failed: (thrown: unknown) => void;
+  /** How far sums are that are worth waiting for by name. */
+  readonly step: (step: Step) => void;
 }
 
-/** Sums that took longer than this wait until the hand rests: the screen must not stand still between two acts. Milliseconds. */
-const LONG = 200;
-/** How long a hand rests before long sums begin, milliseconds. */
-const REST = 350;
+/** Sums that are not done after so long say how far they are, and give way to a newer act. Milliseconds. */
+const LONG = 400;
+
+interface Running {
+  readonly pattern: Pattern;
+  readonly began: number;
+  readonly stop: AbortController;
+}
 
 /**
- * Works patterns out one after another, a little later than asked. Only the newest pattern asked for is worked out; the
- * answer before it stands until then. While the sums are long, they begin once nothing has been asked for a moment.
+ * Works patterns out one after another, away from the window's thread. Only the newest pattern asked for is worked out; the
+ * answer before it stands until then. Quick sums are left to end, so that what is shown follows the hand; long ones, and those
+ * of another pattern, are dropped for newer.
  */
-export function workingBy(workOut: WorkOut, heard: Heard, later: Later = afterPaint): (pattern: Pattern) => void {
+export function workingBy(away: Away, heard: Heard): (pattern: Pattern) => void {
   let newest: Pattern | null = null;
-  let took = 0;
-  let rest: ReturnType<typeof setTimeout> | undefined;
-  const run = () => {
-    const pattern = newest;
+  let running: Running | null = null;
+  const isLong = ({ began }: Running) => performance.now() - began > LONG;
+
+  const begin = (pattern: Pattern) => {
     newest = null;
-    if (pattern === null) return;
-    const began = performance.now();
-    try {
-      heard.done(workOut(pattern));
-    } catch (thrown) {
-      heard.failed(thrown);
-    }
-    took = performance.now() - began;
+    const one: Running = { pattern, began: performance.now(), stop: new AbortController() };
+    running = one;
+    const settle = (say: () => void) => {
+      if (running !== one) return;
+      running = null;
+      say();
+      if (newest !== null) begin(newest);
+    };
+    const progress = (step: Step) => {
+      if (running === one && isLong(one)) heard.step(step);
+    };
+    away('workOut', [pattern], { signal: one.stop.signal, progress }).then(
+      (worked) => settle(() => heard.done(ofPattern(worked, pattern))),
+      (thrown: unknown) => settle(() => heard.failed(thrown)),
+    );
   };
   return (pattern) => {
-    const idle = newest === null;
     newest = pattern;
-    if (took > LONG) {
-      clearTimeout(rest);
-      rest = setTimeout(() => later(run), REST);
-    } else if (idle) later(run);
+    if (running === null) begin(pattern);
+    else if (isLong(running) || running.pattern.id !== pattern.id) {
+      running.stop.abort();
+      begin(pattern);
+    }
   };
+}
+
+/** What came back as a copy, about the very pattern that was asked for. */
+function ofPattern(worked: WorkedOut, pattern: Pattern): WorkedOut {
+  const own = new Map(pattern.sizes.map((size) => [size.id, size]));
+  const sizes = worked.sizes.map((one) => ({ ...one, size: own.get(one.size.id) ?? one.size }));
+  return { ...worked, pattern, sizes };
 }

@@ -29,16 +29,20 @@ export interface Scale {
   readonly oversize?: Inches;
 }
 
-/**
- * One way of making a unit. Every method lives in a file of its own and answers the same questions; a new method is a
- * new file and its name in `methods/index.ts`.
- */
-export interface Method {
+/** What a method is called, as data: what is worked out names its methods and carries none. */
+export interface NamedMethod {
   readonly id: MethodId;
   /** As the trade says it: "Flying geese, four at a time". */
   readonly name: string;
   /** Where the formula comes from. */
   readonly source: string;
+}
+
+/**
+ * One way of making a unit. Every method lives in a file of its own and answers the same questions; a new method is a
+ * new file and its name in `methods/index.ts`.
+ */
+export interface Method extends NamedMethod {
   /** Whether it makes this unit. */
   makes(unit: Unit): boolean;
   /** How this unit is made at this scale. Call only when `makes` says so. */

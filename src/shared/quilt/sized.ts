@@ -1,6 +1,6 @@
 import type { Inches } from '../measure/inches.ts';
 import type { TracedSize } from '../measure/traced.ts';
-import type { Method, MethodPlan } from '../piecing/method.ts';
+import type { MethodPlan, NamedMethod } from '../piecing/method.ts';
 import type { Unit } from '../piecing/piecing.ts';
 
 /** A block at the scale of one size. */
@@ -18,9 +18,9 @@ export interface SizedBlock {
 /** A distinct unit of a block at the scale of one size. */
 export interface SizedUnit {
   readonly unit: Unit;
-  readonly method: Method;
+  readonly method: NamedMethod;
   /** Other methods that make it, for choosing. */
-  readonly others: readonly Method[];
+  readonly others: readonly NamedMethod[];
   readonly plan: MethodPlan;
   /** Inches added to its pieces so that there is more to trim, whichever method that trims is chosen. */
   readonly oversize: Inches;

@@ -3,6 +3,7 @@ import { brokenWords } from '../cloth/bundle/stress.ts';
 import type { Wants } from '../cloth/bundle/wants.ts';
 import { wantsOf } from '../cloth/bundle/wantsOf.ts';
 import type { Finding } from '../measure/finding.ts';
+import type { Step, Steps } from '../measure/steps.ts';
 import type { Bundle, Pattern } from '../pattern/schema.ts';
 import { lettersIn } from './lettersIn.ts';
 import type { WorkedOut, WorkedSize } from './workedOut.ts';
@@ -33,16 +34,23 @@ export function bundleIn(worked: BeforeBundles, size: WorkedSize, bundle?: Bundl
 }
 
 /** The sizes with what the pattern's bundle comes to in each, and what is wrong with it. */
-export function withBundles(worked: BeforeBundles): readonly WorkedSize[] {
-  return worked.sizes.map((size) => {
-    const bundle = bundleIn(worked, size);
-    if (bundle === null) return size;
-    const path = 'bundle.values';
-    const own = enoughFindings(bundle, size.size.name).map((finding) => {
-      return { ...finding, where: { path, size: size.size.name } };
-    });
-    return { ...size, bundle, findings: [...size.findings, ...own] };
-  });
+export function* withBundlesInSteps(
+  worked: BeforeBundles,
+  step: (size: WorkedSize) => Step,
+): Steps<readonly WorkedSize[]> {
+  const sizes: WorkedSize[] = [];
+  for (const size of worked.sizes) {
+    yield step(size);
+    sizes.push(withBundle(size, bundleIn(worked, size)));
+  }
+  return sizes;
+}
+
+function withBundle(size: WorkedSize, bundle: BundleAnswer | null): WorkedSize {
+  if (bundle === null) return size;
+  const where = { path: 'bundle.values', size: size.size.name };
+  const own = enoughFindings(bundle, size.size.name).map((finding) => ({ ...finding, where }));
+  return { ...size, bundle, findings: [...size.findings, ...own] };
 }
 
 type Said = Pick<Finding, 'level' | 'what' | 'mend'>;

@@ -2,13 +2,14 @@ import { doubleArea } from '../drawing/drawing.ts';
 import type { Inches } from '../measure/inches.ts';
 import { count, given, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import { clothOf as clothOfPatch, whole, workOf } from '../piecing/allowance/work.ts';
-import type { Cut, Method, MethodPlan, Scale } from '../piecing/method.ts';
+import type { Cut, MethodPlan, NamedMethod, Scale } from '../piecing/method.ts';
+import { methodNamed } from '../piecing/methods/index.ts';
 import { exactly } from '../piecing/methods/sums.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 
 /** What one way of making a unit asks for all of that unit in one size. */
 export interface MethodPrice {
-  readonly method: Method;
+  readonly method: NamedMethod;
   /** The way the unit is made now. */
   readonly chosen: boolean;
   readonly plan: MethodPlan;
@@ -46,10 +47,13 @@ export function unitsNeeded(sized: SizedUnit, blocks: number): Traced {
 export function methodPrices(sized: SizedUnit, scale: Scale, usableWidth: Inches): readonly MethodPrice[] {
   const own = { ...scale, oversize: sized.oversize };
   const least = leastCloth(sized, scale);
-  const price = (method: Method, plan: MethodPlan) => priceOf(sized, method, plan, usableWidth, least);
+  const price = (method: NamedMethod, plan: MethodPlan) => priceOf(sized, method, plan, usableWidth, least);
   return [
     price(sized.method, sized.plan),
-    ...sized.others.map((method) => price(method, method.plan(sized.unit, own))),
+    ...sized.others.flatMap((method) => {
+      const plan = methodNamed(method.id)?.plan(sized.unit, own);
+      return plan === undefined ? [] : [price(method, plan)];
+    }),
   ];
 }
 
@@ -66,7 +70,13 @@ function leastCloth({ unit, needed }: SizedUnit, { grid, seam }: Scale): number 
 /** What trimming one thing to size takes, minutes: the house's own estimate. */
 const TRIM_MINUTES = 0.5;
 
-function priceOf(sized: SizedUnit, method: Method, plan: MethodPlan, usableWidth: Inches, least: number): MethodPrice {
+function priceOf(
+  sized: SizedUnit,
+  method: NamedMethod,
+  plan: MethodPlan,
+  usableWidth: Inches,
+  least: number,
+): MethodPrice {
   const batches = rounded(over(count(sized.needed, 'units'), count(plan.yield, 'from a batch')), 1, 'up');
   const cuts = plan.cuts.map((cut) => ({
     cut,

@@ -3,7 +3,7 @@ import type { Inches } from '../measure/inches.ts';
 import { count, given, named, plus, type Traced, times } from '../measure/traced.ts';
 import type { BlockChoice, Pattern } from '../pattern/schema.ts';
 import type { Method, Scale } from '../piecing/method.ts';
-import { methodNamed, methodsFor } from '../piecing/methods/index.ts';
+import { methodNamed, methodsFor, nameOf } from '../piecing/methods/index.ts';
 import type { Unit } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import type { Quilt } from '../quilt/quilt.ts';
@@ -62,8 +62,9 @@ function sizeUnit(
   const needed = perBlock * blocks;
   const batches = Math.ceil(needed / plan.yield);
   const others = methodsFor(unit).filter(({ id }) => id !== method.id);
+  const named = { method: nameOf(method), others: others.map(nameOf) };
   const { oversize } = scale;
-  return { unit, method, others, plan, oversize, perBlock, needed, batches, spare: batches * plan.yield - needed };
+  return { unit, ...named, plan, oversize, perBlock, needed, batches, spare: batches * plan.yield - needed };
 }
 
 /**

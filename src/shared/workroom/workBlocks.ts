@@ -1,4 +1,5 @@
 import type { Finding } from '../measure/finding.ts';
+import { type Step, type Steps, toTheEnd } from '../measure/steps.ts';
 import type { BlockChoice, Pattern } from '../pattern/schema.ts';
 import { lower } from '../piecing/lower.ts';
 import type { RecipeBook } from '../piecing/lowering.ts';
@@ -6,14 +7,23 @@ import { pressBlock } from '../pressing/pressBlock.ts';
 import type { Recipe } from '../recipe/schema.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
-/** The blocks of a pattern without regard to size, and what is wrong with those that cannot be drawn. */
-export function workBlocks(pattern: Pattern): {
+export interface WorkedBlocks {
   readonly blocks: readonly WorkedBlock[];
   readonly findings: readonly Finding[];
-} {
+}
+
+/** The blocks of a pattern without regard to size, and what is wrong with those that cannot be drawn. */
+export function workBlocks(pattern: Pattern): WorkedBlocks {
+  return toTheEnd(workBlocksInSteps(pattern, ({ id }) => ({ doing: id, done: 0, of: 1 })));
+}
+
+/** The same, block by block. */
+export function* workBlocksInSteps(pattern: Pattern, step: (block: BlockChoice) => Step): Steps<WorkedBlocks> {
   const book: RecipeBook = new Map(pattern.recipes.map((recipe) => [recipe.id, recipe]));
   const findings: Finding[] = [];
-  const blocks = pattern.blocks.flatMap((choice, index) => {
+  const blocks: WorkedBlock[] = [];
+  for (const [index, choice] of pattern.blocks.entries()) {
+    yield step(choice);
     const path = `blocks[${index}]`;
     const recipe = book.get(choice.recipe);
     if (recipe === undefined) {
@@ -23,12 +33,12 @@ export function workBlocks(pattern: Pattern): {
         where: { path: `${path}.recipe` },
         mend: 'Add the recipe to the pattern.',
       });
-      return [];
+      continue;
     }
     const worked = workBlock(choice, recipe, pattern, book, path);
     findings.push(...worked.findings);
-    return worked.block === null ? [] : [worked.block];
-  });
+    if (worked.block !== null) blocks.push(worked.block);
+  }
   return { blocks, findings };
 }
 

@@ -1,13 +1,14 @@
 import { assignLetters } from '../cloth/letters.ts';
 import { fitValues } from '../fit/fitValues.ts';
 import { anyStops, type Finding } from '../measure/finding.ts';
+import { type Steps, toTheEnd } from '../measure/steps.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { asSewn, assemblyOf } from './assembly.ts';
-import { withBundles } from './bundles.ts';
+import { withBundlesInSteps } from './bundles.ts';
 import { checkPattern } from './checkPattern.ts';
 import { methodFindings } from './sizeBlock.ts';
-import { workBlocks } from './workBlocks.ts';
-import type { Assembly, WorkedOut } from './workedOut.ts';
+import { workBlocksInSteps } from './workBlocks.ts';
+import type { Assembly, WorkedOut, WorkedSize } from './workedOut.ts';
 import { type LaidSize, laySize, workSize } from './workSize.ts';
 
 /**
@@ -15,8 +16,16 @@ import { type LaidSize, laySize, workSize } from './workSize.ts';
  * Never throws for a pattern that its schema accepts: what cannot be made is left out and told in the findings.
  */
 export function workOut(pattern: Pattern): WorkedOut {
+  return toTheEnd(workOutInSteps(pattern));
+}
+
+/** The same, block by block and size by size. */
+export function* workOutInSteps(pattern: Pattern): Steps<WorkedOut> {
+  const all = pattern.blocks.length + 3 * pattern.sizes.length;
+  let done = 0;
+  const next = (doing: string) => ({ doing, done: done++, of: all });
   const own = checkPattern(pattern);
-  const { blocks, findings: drawn } = workBlocks(pattern);
+  const { blocks, findings: drawn } = yield* workBlocksInSteps(pattern, ({ id }) => next(`Block ${id}`));
   const methods = blocks.flatMap((block) => methodFindings(block, pattern));
   const values = fitValues(
     pattern,
@@ -30,13 +39,18 @@ export function workOut(pattern: Pattern): WorkedOut {
   const fabricOf = Object.fromEntries(blocks.map((block) => [block.id, block.fabricOf]));
   const laid: LaidSize[] = [];
   for (const size of pattern.sizes) {
+    yield next(size.name);
     const one = laySize(sewn, size, blocks);
     if (one.ok) laid.push(one.value);
     else findings.push(...one.findings);
   }
   const letters = assignLetters(pattern, laid, fabricOf);
-  const cut = laid.map((one) => workSize(sewn, one, fabricOf, letters));
-  const sizes = withBundles({ pattern, blocks, sizes: cut });
+  const cut: WorkedSize[] = [];
+  for (const one of laid) {
+    yield next(one.size.name);
+    cut.push(workSize(sewn, one, fabricOf, letters));
+  }
+  const sizes = yield* withBundlesInSteps({ pattern, blocks, sizes: cut }, ({ size }) => next(size.name));
   findings.push(...sizes.flatMap((size) => size.findings));
   return { pattern, blocks, assembly, sizes, findings };
 }

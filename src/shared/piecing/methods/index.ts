@@ -1,4 +1,4 @@
-import type { Method, MethodId } from '../method.ts';
+import type { Method, MethodId, NamedMethod } from '../method.ts';
 import type { Unit } from '../piecing.ts';
 import { fromPieces } from './boardPieces.ts';
 import { checkerboardStrips } from './checkerboardStrips.ts';
@@ -67,4 +67,9 @@ export function methodsFor(unit: Unit): readonly Method[] {
 /** The method with this id, or null when there is none. */
 export function methodNamed(id: MethodId): Method | null {
   return METHODS.find((method) => method.id === id) ?? null;
+}
+
+/** The method's name without the method. */
+export function nameOf({ id, name, source }: Method): NamedMethod {
+  return { id, name, source };
 }

@@ -1,0 +1,31 @@
+import type { Step } from '../../../shared/measure/steps.ts';
+import type { TakenRecipe } from '../../../shared/pattern/edits/takeRecipe.ts';
+import type { Pattern } from '../../../shared/pattern/schema.ts';
+import { findSizes } from '../../../shared/workroom/findSizes.ts';
+import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
+import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
+import { workOut, workOutInSteps } from '../../../shared/workroom/workOut.ts';
+
+/**
+ * What can be asked for away from the window's thread, by name: functions of the core whose arguments and answers are plain
+ * data. One that takes long gives its steps, so that it can be told and stopped between them.
+ */
+export const JOBS = {
+  workOut: workOutInSteps,
+  findSizes,
+  recipeFacets,
+  recipeUpdate: (pattern: Pattern, taken: TakenRecipe): RecipeUpdate => recipeUpdate(workOut(pattern), taken),
+};
+
+export type Jobs = typeof JOBS;
+export type JobName = keyof Jobs;
+export type JobArgs<Name extends JobName> = Parameters<Jobs[Name]>;
+type Given<Name extends JobName> = ReturnType<Jobs[Name]>;
+export type JobAnswer<Name extends JobName> = Given<Name> extends Generator<Step, infer Answer> ? Answer : Given<Name>;
+
+/** The open pattern has a thread to itself: it never waits behind what a view or a dialog asks. */
+export type Lane = 'pattern' | 'asides';
+
+export function laneOf(name: JobName): Lane {
+  return name === 'workOut' ? 'pattern' : 'asides';
+}
