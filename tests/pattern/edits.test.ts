@@ -275,6 +275,19 @@ const cases: readonly AnyCase[] = [
     ),
   ),
   of(
+    edits.addRound,
+    fc.record({
+      name: anyText,
+      units: fc.constantFrom('A', 'C:90 A', 'Z', ''),
+      corner: fc.option(fc.constantFrom('A', 'Z')),
+      fabric,
+      width: anyNumber,
+    }),
+  ),
+  of(edits.pieceBorderOf, fc.record({ border, recipe: fc.constantFrom(...starterRecipes()) })),
+  of(edits.changeInside, fc.record({ border, size, wider: anyNumber, higher: anyNumber })),
+  of(edits.setMedallion, fc.record({ block: fc.constantFrom('A', 'C', 'Z') })),
+  of(
     edits.addSpacer,
     fc.record({
       border,

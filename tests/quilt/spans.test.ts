@@ -39,13 +39,55 @@ describe('blocks of two sizes on one module', () => {
     ]);
   });
 
-  test('sashing between them is refused', () => {
-    const sashed: Pattern = {
+  const sashed = (outside: boolean, cornerstones = true): Pattern => ({
+    ...base,
+    setting: {
+      kind: 'straight',
+      motif: ['A B B B', 'B B B B', 'B B A B', 'B B B B'],
+      single: [],
+      sashing: {
+        strips: [{ fabric: 'lamp', width: 2 }],
+        ...(cornerstones ? { cornerstones: 'wrack' } : {}),
+        ...(outside ? { outside } : {}),
+      },
+    },
+    sizes: [{ ...cot, across: 4, down: 4 }],
+  });
+
+  // By hand: places of 6 with sashing of 2 between; the large block fills 6 + 2 + 6 = 14. Of the 4 × 4 places two large blocks
+  // take 8. Sashings between neighbours: 3 × 4 each way, less the two each way that lie inside the large blocks: 24 − 8.
+  // Crossings: 3 × 3, less the two inside.
+  test('with sashing and cornerstones a large block takes the sashing between its places, too', () => {
+    const { sizes, findings } = workOut(sashed(false));
+    expect(findings.filter(({ level }) => level !== 'note')).toEqual([]);
+    const quilt = sizes[0]?.quilt;
+    expect(quilt?.measures.A).toEqual({ width: 14, height: 14 });
+    expect(quilt?.counts).toEqual({ A: 2, B: 8 });
+    const patches = quilt?.patches.filter(({ border }) => border === undefined) ?? [];
+    expect(patches.filter(({ use }) => use === 'sashing')).toHaveLength(16);
+    expect(patches.filter(({ use }) => use === 'cornerstone')).toHaveLength(7);
+    expect(quilt?.centre.width.value).toBe(4 * 6 + 3 * 2);
+  });
+
+  test('and it may run round the outside', () => {
+    const { sizes, findings } = workOut(sashed(true));
+    expect(findings.filter(({ level }) => level !== 'note')).toEqual([]);
+    const patches = sizes[0]?.quilt.patches.filter(({ border }) => border === undefined) ?? [];
+    // Four sides of four sashings more, and crossings on a grid of 5 × 5 less the two inside large blocks.
+    expect(patches.filter(({ use }) => use === 'sashing')).toHaveLength(16 + 16);
+    expect(patches.filter(({ use }) => use === 'cornerstone')).toHaveLength(25 - 2);
+  });
+
+  test('sashing cannot run through beside them, and on point they do not go', () => {
+    expect(workOut(sashed(false, false)).findings.map(({ what, where }) => [what, where.path])).toEqual([
+      ['Beside blocks that fill several places, sashing cannot run through.', 'setting.sashing.cornerstones'],
+    ]);
+    const onPoint: Pattern = {
       ...base,
-      setting: { kind: 'straight', motif: ['A'], single: [], sashing: { strips: [{ fabric: 'lamp', width: 1 }] } },
-      sizes: [cot],
+      setting: { kind: 'on-point', motif: ['A'], single: [], triangles: { fabric: 'sand' } },
     };
-    expect(workOut(sashed).findings[0]?.what).toContain('without sashing only');
+    const stops = workOut(onPoint).findings.filter(({ level }) => level === 'stops');
+    expect(stops.map(({ what }) => what)).toContain('Blocks that fill several places go into rows and columns only.');
   });
 
   test('two recipes whose grids have no common measure are still sewn, and the ruler says what is off', () => {

@@ -1,11 +1,13 @@
 import type { Box } from '../drawing/turn.ts';
-import type { Inches } from '../measure/inches.ts';
-import { same } from '../measure/inches.ts';
+import { type Inches, same } from '../measure/inches.ts';
 import { count, given, named, plus, type Traced, type TracedSize, times } from '../measure/traced.ts';
-import type { Border, Size } from '../pattern/schema.ts';
+import type { BorderWidths } from '../pattern/borderWidths.ts';
+import type { Border } from '../pattern/schema.ts';
 import type { Log } from '../piecing/piecing.ts';
 import type { Side } from '../recipe/schema.ts';
 import type { QuiltLeaf, StripLeaf } from './quilt.ts';
+
+export { type BorderWidths, borderWidths } from '../pattern/borderWidths.ts';
 
 /** A quilt top while its borders are being sewn on. */
 export interface Growing {
@@ -17,20 +19,6 @@ export interface Growing {
 export interface Bordered {
   readonly logs: readonly Log<QuiltLeaf>[];
   readonly top: Growing;
-}
-
-/** Finished widths of a border in one size, inches: of the strips at the sides, and of those at the top and bottom. */
-export interface BorderWidths {
-  readonly sides: Inches;
-  readonly ends: Inches;
-}
-
-/** The widths of a border in one size: the size's own, else the design's. No width leaves strips out. */
-export function borderWidths(border: Border, size: Size): BorderWidths {
-  const own = size.borders[border.id];
-  const ends = size.borderEnds?.[border.id];
-  if (own !== undefined) return { sides: own, ends: ends ?? own };
-  return { sides: border.width, ends: ends ?? border.ends ?? border.width };
 }
 
 export const TWO = count(2, '');

@@ -43,11 +43,7 @@ export function layOut(pattern: Pattern, size: Size, pieced: ReadonlyMap<string,
 function centreOf(pattern: Pattern, size: Size, block: Measure, blocks: readonly BlockLeaf[]): Maybe<Centre> {
   const { setting, house } = pattern;
   const spans = spansOf(pattern);
-  if (blocks.some((leaf) => spans.has(leaf.block))) {
-    const module = moduleCentre(pattern, size, block, blocks);
-    if (!module.ok || setting.kind !== 'straight') return module.ok ? { ok: false, findings: [] } : module;
-    return accept({ ...straightCentre(setting, size, block, blocks, house), part: module.value });
-  }
+  if (blocks.some((leaf) => spans.has(leaf.block))) return moduleCentre(pattern, size, block, blocks);
   switch (setting.kind) {
     case 'straight':
       return accept(straightCentre(setting, size, block, blocks, house));

@@ -6,7 +6,7 @@ import type { BlockLeaf, Measure, QuiltPart } from './quilt.ts';
 import { cornerstone, type Sashes, sashesOf, sashPart } from './sashing.ts';
 
 /** A column or a row of the setting: of blocks, or of sashing. */
-interface Track {
+export interface Track {
   readonly kind: 'blocks' | 'sashing';
   /** Which column or row of blocks; for sashing the one after it. */
   readonly index: number;
@@ -25,14 +25,25 @@ export function straightCentre(
   blocks: readonly BlockLeaf[],
   house: House,
 ): Centre {
+  const cells = cellsOf(setting, size, block, blocks, house);
+  const part = setting.sewn === 'columns' ? inColumns(cells) : inRows(cells);
+  return { part, box: cells.box, size: cells.whole };
+}
+
+/** The columns and rows of blocks and sashing, and what there is to stand in them. */
+export function cellsOf(
+  setting: StraightSetting,
+  size: Size,
+  block: Measure,
+  blocks: readonly BlockLeaf[],
+  house: House,
+): Cells {
   const sashes = sashesOf(setting, size);
   const columns = tracks(size.across, block.width, sashes);
   const rows = tracks(size.down, block.height, sashes);
   const whole = centreSize(size, block, sashes);
   const box = { x: 0, y: 0, width: reachOf(columns), height: reachOf(rows) };
-  const cells = { across: size.across, columns, rows, box, whole, block, blocks, sashes, house };
-  const part = setting.sewn === 'columns' ? inColumns(cells) : inRows(cells);
-  return { part, box, size: whole };
+  return { across: size.across, columns, rows, box, whole, block, blocks, sashes, house };
 }
 
 function reachOf(all: readonly Track[]): number {
@@ -55,7 +66,8 @@ function tracks(many: number, reach: number, sashes: Sashes | null): readonly Tr
   return found;
 }
 
-interface Cells {
+/** A setting as a lattice of columns and rows. */
+export interface Cells {
   readonly across: number;
   readonly columns: readonly Track[];
   readonly rows: readonly Track[];
@@ -103,7 +115,8 @@ export function rowOf(along: 'across' | 'down', parts: readonly QuiltPart[], box
   return parts.length === 1 && only !== undefined ? only : { kind: 'row', along, parts, box };
 }
 
-function cellOf({ across, blocks, block, sashes, house }: Cells, column: Track, row: Track): QuiltPart {
+/** What stands where a column crosses a row: a block, a sashing, a cornerstone. */
+export function cellOf({ across, blocks, block, sashes, house }: Cells, column: Track, row: Track): QuiltPart {
   const box = { x: column.at, y: row.at, width: column.reach, height: row.reach };
   if (column.kind === 'blocks' && row.kind === 'blocks') {
     const leaf = blocks[row.index * across + column.index];

@@ -2,6 +2,7 @@ import type { Finding } from '../measure/finding.ts';
 import { same } from '../measure/inches.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { borderFabrics, settingFabrics } from '../pattern/settingFabrics.ts';
+import { usedBlocks } from '../pattern/usedBlocks.ts';
 import { borderWidths } from '../quilt/growing.ts';
 import { readRow, readToken } from '../recipe/token.ts';
 import { bundleFabrics } from './bundles.ts';
@@ -54,6 +55,7 @@ export function checkPattern(pattern: Pattern): readonly Finding[] {
     ...unevenBorders(pattern),
     ...throughSashing(pattern),
     ...singleSizes(pattern),
+    ...unusedBlocks(pattern),
   ];
 }
 
@@ -156,6 +158,17 @@ function sizes(pattern: Pattern): readonly Finding[] {
           ],
     ),
   );
+}
+
+/** Blocks that stand nowhere: nothing of them is cut or printed. */
+function unusedBlocks(pattern: Pattern): readonly Finding[] {
+  const used = usedBlocks(pattern);
+  return pattern.blocks.flatMap(({ id, name }, i): Finding[] => {
+    if (used.has(id)) return [];
+    const what = `Block ${id}, ${name}, stands nowhere in the quilt: it is not cut and not printed.`;
+    const mend = 'Put it into the motif or a border, or remove it.';
+    return [{ level: 'note', what, where: { path: `blocks[${i}]`, on: id }, mend }];
+  });
 }
 
 /** Between strips sashing runs through, so there is no place for a cornerstone. */

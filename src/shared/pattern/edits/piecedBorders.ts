@@ -1,7 +1,13 @@
 import { inchesText } from '../../measure/fraction.ts';
+import { same } from '../../measure/inches.ts';
+import type { Recipe } from '../../recipe/schema.ts';
 import { readRow, readToken, type Token, writeRow, writeToken } from '../../recipe/token.ts';
+import { borderWidths } from '../borderWidths.ts';
 import type { Edit } from '../edit.ts';
-import type { Border, Pattern } from '../schema.ts';
+import type { Border, Pattern, Size } from '../schema.ts';
+import { usedBlocks } from '../usedBlocks.ts';
+import { addBlock } from './blocks.ts';
+import { addBorder } from './borders.ts';
 import { changed, freeId, lengthWithin, named, withFields, without } from './list.ts';
 
 const WIDEST = 60;
@@ -56,6 +62,26 @@ export const setBorderPieced: Edit<{
   },
 };
 
+/** Adds a border of blocks outside all others: a round of a medallion. */
+export const addRound: Edit<{
+  readonly name: string;
+  readonly units: string;
+  /** Null: plain squares of the fabric. */
+  readonly corner: string | null;
+  readonly fabric: string;
+  readonly width: number;
+}> = {
+  id: 'add-round',
+  name: ({ name }) => `Add the round “${name.trim()}”`,
+  apply: (pattern, { name, units, corner, fabric, width }) => {
+    const plain = addBorder.apply(pattern, { name, fabric, width, first: 'sides' });
+    const border = plain.borders.at(-1)?.id;
+    if (plain === pattern || border === undefined) return pattern;
+    const pieced = setBorderPieced.apply(plain, { border, units, corner });
+    return pieced === plain ? pattern : pieced;
+  },
+};
+
 /**
  * Puts plain strips just inside a border, so wide in each size as it takes to make the border close; a size that needs none
  * goes without.
@@ -95,3 +121,76 @@ export const addSpacer: Edit<{
     return { ...pattern, borders, sizes };
   },
 };
+
+/**
+ * Pieces a border of another block of the library. A block that stood only in this border is taken away with it, so that none
+ * is left over that no place of the quilt has.
+ */
+export const pieceBorderOf: Edit<{
+  readonly border: string;
+  readonly recipe: Recipe;
+  readonly others?: readonly Recipe[];
+  readonly revisions?: Readonly<Record<string, number>>;
+}> = {
+  id: 'piece-border-of',
+  name: ({ border, recipe }, pattern) => `Piece the ${nameOf(pattern, border)} of ${recipe.name}`,
+  apply: (pattern, { border, ...taken }) => {
+    if (!pattern.borders.some(({ id }) => id === border)) return pattern;
+    const before = usedBlocks(pattern);
+    const added = addBlock.apply(pattern, taken);
+    const letter = added.blocks.at(-1)?.id;
+    if (added === pattern || letter === undefined) return pattern;
+    const pieced = setBorderPieced.apply(added, { border, units: letter, corner: null });
+    const after = usedBlocks(pieced);
+    const blocks = pieced.blocks.filter(({ id }) => after.has(id) || !before.has(id));
+    return { ...pieced, blocks };
+  },
+};
+
+/**
+ * Makes what lies inside a border wider and higher in one size, so that the border closes: by the plain border next inside it,
+ * or else by the blocks when that is the same for both. Nothing changes where neither can be.
+ */
+export const changeInside: Edit<{
+  readonly border: string;
+  readonly size: string;
+  /** Finished inches; below zero, narrower and lower. */
+  readonly wider: number;
+  readonly higher: number;
+}> = {
+  id: 'change-inside',
+  name: ({ border, size }, pattern) => {
+    const name = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
+    return `Change what is inside the ${nameOf(pattern, border)} in ${name}`;
+  },
+  apply: (pattern, { border, size, wider, higher }) => {
+    const at = pattern.borders.findIndex(({ id }) => id === border);
+    if (at < 0 || !Number.isFinite(wider) || !Number.isFinite(higher)) return pattern;
+    const sizes = changed(
+      pattern.sizes,
+      ({ id }) => id === size,
+      (one) => byBorder(pattern, one, at, wider, higher) ?? byBlocks(pattern, one, wider, higher) ?? one,
+    );
+    return withFields(pattern, { sizes });
+  },
+};
+
+function byBorder(pattern: Pattern, size: Size, at: number, wider: number, higher: number): Size | null {
+  const inside = pattern.borders.slice(0, at).findLast(({ pieced }) => pieced === undefined);
+  if (inside === undefined) return null;
+  const was = borderWidths(inside, size);
+  const [sides, ends] = [was.sides + wider / 2, was.ends + higher / 2];
+  if ([sides, ends].some((width) => width < 0 || width > WIDEST)) return null;
+  const own = withFields(size, { borders: { ...size.borders, [inside.id]: sides } });
+  const { [inside.id]: _was, ...others } = size.borderEnds ?? {};
+  const borderEnds = same(sides, ends) ? others : { ...others, [inside.id]: ends };
+  return Object.keys(borderEnds).length === 0 ? without(own, 'borderEnds') : { ...own, borderEnds };
+}
+
+/** Only where blocks stand side by side, and each grows alike both ways. */
+function byBlocks({ setting }: Pattern, size: Size, wider: number, higher: number): Size | null {
+  const [each, other] = [wider / size.across, higher / size.down];
+  if (setting.kind === 'on-point' || !same(each, other)) return null;
+  const block = size.block + each;
+  return block < 1 || block > 120 ? null : withFields(size, { block });
+}

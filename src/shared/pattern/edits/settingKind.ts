@@ -47,6 +47,16 @@ export const setStraight: Edit<Record<string, never>> = {
   },
 };
 
+export const setMedallion: Edit<{ readonly block: string }> = {
+  id: 'set-medallion',
+  name: ({ block }) => `Begin a medallion with block ${block}`,
+  apply: (pattern, { block }) => {
+    if (!pattern.blocks.some(({ id }) => id === block)) return pattern;
+    const sizes = pattern.sizes.map((size) => withFields(size, { across: 1, down: 1 }));
+    return { ...pattern, setting: { kind: 'straight', motif: [block], single: [] }, sizes };
+  },
+};
+
 export const setOnPoint: Edit<{ readonly fabric: string }> = {
   id: 'set-on-point',
   name: () => 'Set the blocks on point',

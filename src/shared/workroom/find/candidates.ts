@@ -53,7 +53,10 @@ export function candidates(pattern: Pattern, blocks: readonly WorkedBlock[], tar
   const { width: gridWidth, height: gridHeight } = first.piecing.drawing;
   return blockWidths(pattern).flatMap((block) => {
     const measure = { width: block, height: (block * gridHeight) / gridWidth };
-    const friendly = own.every(({ piecing }) => isRulerFriendly(piecing, block, pattern.house.step));
+    const friendly = own.every(({ id, piecing }) => {
+      const wide = spanned(pattern, id, block);
+      return isRulerFriendly(piecing, wide, pattern.house.step);
+    });
     const usualBlock = pattern.sizes.some((size) => same(size.block, block));
     if (!friendly && !usualBlock) return [];
     const finishes = (across: number, down: number) => measureOf(pattern, sizeOf(across, down, block), measure);
@@ -72,6 +75,13 @@ export function candidates(pattern: Pattern, blocks: readonly WorkedBlock[], tar
       }),
     );
   });
+}
+
+/** How wide a block finishes that fills several places: the sashing between them counted in, as designed. */
+function spanned({ blocks, setting }: Pattern, id: string, place: Inches): Inches {
+  const places = blocks.find((block) => block.id === id)?.places ?? 1;
+  const sash = setting.sashing?.strips.reduce((sum, { width }) => sum + width, 0) ?? 0;
+  return places * place + (places - 1) * sash;
 }
 
 function sizeOf(across: number, down: number, block: Inches): Size {

@@ -25,7 +25,7 @@ export function rowStep(desk: Desk, several: readonly WorkedSize[]): Step {
       ? stripWords(desk, several, setting)
       : sashed === undefined
         ? plainWords(several, columns)
-        : sashedWords(desk, sashed, columns);
+        : [...nestedWords(several, true), ...sashedWords(desk, sashed, columns)];
   return {
     words: [
       ...sewing,
@@ -62,22 +62,26 @@ function plainWords(several: readonly WorkedSize[], columns: boolean): readonly 
     return [['Sew the blocks together side by side. Press the seams as the arrow points.']];
   }
   const [row, rows] = columns ? ['column', 'columns'] : ['row', 'rows'];
-  const nested = several.some(({ quilt }) =>
-    quilt.blocks.some(({ border, box }) => border === undefined && longer(box.width, quilt.block.width)),
-  );
-  const first: Words[] = nested
-    ? [
-        [
-          'Sew the smaller blocks beside a larger one to one another first, so that every row comes together in straight seams.',
-        ],
-      ]
-    : [];
   return [
-    ...first,
+    ...nestedWords(several, false),
     [
       `Sew the blocks of each ${row} together. Press the seams of a ${row} all one way and those of the next ${row} the other way, as the arrows point.`,
     ],
     [`Sew the ${rows} together. Press the seams as the arrows point.`],
+  ];
+}
+
+/** Where some blocks are larger than others, what is sewn before the rows are. */
+function nestedWords(several: readonly WorkedSize[], sashed: boolean): readonly Words[] {
+  const nested = several.some(({ quilt }) =>
+    quilt.blocks.some(({ border, box }) => border === undefined && longer(box.width, quilt.block.width)),
+  );
+  if (!nested) return [];
+  const between = sashed ? ', with sashings and cornerstones between them,' : '';
+  return [
+    [
+      `Sew the smaller blocks beside a larger one to one another first${between} so that every row comes together in straight seams.`,
+    ],
   ];
 }
 
