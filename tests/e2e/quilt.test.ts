@@ -127,4 +127,39 @@ describeWithTool('chromium', 'the quilt view', () => {
     await panel.getByRole('radiogroup', { name: 'Block there' }).getByText('B').click();
     await page.getByRole('button', { name: 'Undo: put block B in the motif' }).waitFor();
   });
+
+  it('draws a border’s edge to a step of the ruler, by hand and by keys', async () => {
+    const box = await quilt.boundingBox();
+    if (box === null) throw new Error('The quilt is not on screen');
+    // Cot is 34 wide; its outer border has 2½ of its own there, and edges go by quarters of an inch.
+    const inch = box.width / 34;
+    await page.mouse.move(box.x + box.width - 1, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width - 1 + 1.6 * inch, box.y + box.height / 2, { steps: 4 });
+    await page.getByText('4″', { exact: true }).waitFor();
+    await page.mouse.up();
+    await page.getByRole('radio', { name: /^Cot 37″ × 55″/ }).waitFor();
+    const edge = page.getByRole('slider', { name: 'Quay border, sides' });
+    await edge.focus();
+    await page.keyboard.press('ArrowUp');
+    await page.getByRole('radio', { name: /^Cot 37½″ × 55½″/ }).waitFor();
+    expect(await edge.getAttribute('aria-valuetext')).toBe('4¼″');
+  });
+
+  it('mitres a border, and makes one of blocks that closes in every size with one press', async () => {
+    await panel.getByText('Quay border').click();
+    await panel.getByText('Mitred', { exact: true }).click();
+    await page.getByRole('button', { name: 'Undo: mitre the corners of the quay border' }).waitFor();
+    await pick(/Made of/, 'Pair of geese');
+    await panel.getByText(/^It does not close/).waitFor();
+    await panel
+      .getByRole('button', { name: /^Put them in/ })
+      .first()
+      .click();
+    await page.getByText('Fits in all 3 sizes.').first().waitFor();
+    await panel.getByText(/^\d+ units along the top and \d+ along the sides\.$/).waitFor();
+    await panel.getByRole('button', { name: 'The whole quilt' }).click();
+    await panel.getByText('Inside quay border').waitFor();
+    expect(await trouble()).toEqual([]);
+  });
 });

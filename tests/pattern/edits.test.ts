@@ -135,6 +135,7 @@ const cases: readonly AnyCase[] = [
       { requiredKeys: ['recipe'] },
     ),
   ),
+  of(edits.copyBlock, fc.record({ block })),
   of(edits.removeBlock, fc.record({ block, instead: block })),
   of(edits.setParameter, fc.record({ block, parameter: fc.constantFrom('rounds', 'nowhere'), value: anyNumber })),
   of(edits.setPlaces, fc.record({ block, places: anyNumber })),

@@ -2,7 +2,7 @@ import { renamePattern } from '../../shared/pattern/edits/index.ts';
 import { SidePanel } from '../app/SidePanel.tsx';
 import { TextField } from '../parts/TextField.tsx';
 import { useAct, usePattern } from '../state/hooks.tsx';
-import { BordersPart } from './BordersPart.tsx';
+import { BordersPart } from './borders/BordersPart.tsx';
 import { FinishingPart } from './FinishingPart.tsx';
 import { Pointed } from './Pointed.tsx';
 import { SizesPart } from './SizesPart.tsx';

@@ -3,9 +3,10 @@ import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Stage } from '../parts/stage/Stage.tsx';
+import { BorderEdges } from './borders/BorderEdges.tsx';
+import { PickedBorder } from './borders/PickedBorder.tsx';
 import { FindingsOver } from './FindingsOver.tsx';
 import type { Over } from './look.ts';
-import { PickedBorder } from './PickedBorder.tsx';
 import { PlacePicker } from './PlacePicker.tsx';
 import styles from './quilt.module.css';
 
@@ -35,8 +36,9 @@ export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
   return (
     <div className={styles.cloth} data-grey={over.has('grey')}>
       <Stage figure={figure} inks={inks}>
-        <PickedBorder quilt={quilt} />
+        <PickedBorder worked={size} />
         <PlacePicker quilt={quilt} />
+        <BorderEdges worked={size} />
         <FindingsOver worked={worked} size={size} />
       </Stage>
     </div>

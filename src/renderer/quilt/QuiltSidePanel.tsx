@@ -1,7 +1,7 @@
 import { FabricPanel } from '../parts/panels/FabricPanel.tsx';
 import { usePattern, useSelection } from '../state/hooks.tsx';
 import { WHOLE_PATTERN } from '../state/selection.ts';
-import { BorderPanel } from './BorderPanel.tsx';
+import { BorderPanel } from './borders/BorderPanel.tsx';
 import { MotifPanel } from './motif/MotifPanel.tsx';
 import { PlacesPanel } from './PlacesPanel.tsx';
 import { QuiltPanel } from './QuiltPanel.tsx';

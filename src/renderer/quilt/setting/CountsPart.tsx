@@ -1,16 +1,16 @@
-import type { Setting } from '../../../shared/pattern/schema.ts';
 import { isLeaf } from '../../../shared/piecing/tree.ts';
 import { distinctJoins, turnedBlocks } from '../../../shared/quilt/joins.ts';
 import { centreOf, linesIn } from '../../../shared/quilt/lines.ts';
 import type { Quilt } from '../../../shared/quilt/quilt.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
 import { turnWords } from '../../parts/turning/turnWords.ts';
-import { useCurrentSize, usePattern } from '../../state/hooks.tsx';
+import { useCurrentSize, usePattern, useWorked } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
 
 /** What there is to sew in the size looked at: rows, blocks by the way they lie, joins and points. */
 export function CountsPart() {
   const { setting } = usePattern();
+  const way = useWorked()?.assembly.way;
   const worked = useCurrentSize();
   if (worked === null) return null;
   const { size, quilt, points } = worked;
@@ -18,7 +18,7 @@ export function CountsPart() {
   return (
     <PanelPart title={`To sew in ${size.name}`}>
       <dl className={styles.sums}>
-        <Count name={rowsName(setting)} count={rowsOf(quilt, setting)} />
+        <Count name={NAMES[way ?? 'rows']} count={rowsOf(quilt, way === 'columns')} />
         {turnedBlocks(quilt).map(({ block, turn, count }) => {
           const lies = turnWords(turn);
           return <Count key={`${block} ${lies}`} name={`${block}, ${lies || 'as drawn'}`} count={count} />;
@@ -39,19 +39,10 @@ function Count({ name, count }: { readonly name: string; readonly count: number 
   );
 }
 
-function inColumns(setting: Setting): boolean {
-  return setting.kind === 'strips'
-    ? setting.run === 'columns'
-    : setting.kind === 'straight' && setting.sewn === 'columns';
-}
+const NAMES = { rows: 'Rows', columns: 'Columns', 'diagonal rows': 'Diagonal rows' } as const;
 
-function rowsName(setting: Setting): string {
-  if (setting.kind === 'on-point') return 'Diagonal rows';
-  return inColumns(setting) ? 'Columns' : 'Rows';
-}
-
-function rowsOf({ root }: Quilt, setting: Setting): number {
+function rowsOf({ root }: Quilt, inColumns: boolean): number {
   const { part } = centreOf(root);
   if (isLeaf(part) && part.kind === 'on-point') return part.rows.filter(({ kind }) => kind === 'blocks').length;
-  return linesIn(root, inColumns(setting));
+  return linesIn(root, inColumns);
 }

@@ -3,7 +3,7 @@ import type { Setting } from '../../../shared/pattern/schema.ts';
 import { SidePanel } from '../../app/SidePanel.tsx';
 import { BackTo } from '../../parts/BackTo.tsx';
 import { Choice } from '../../parts/Choice.tsx';
-import { useAct, usePattern } from '../../state/hooks.tsx';
+import { useAct, usePattern, useWorked } from '../../state/hooks.tsx';
 import { Pointed } from '../Pointed.tsx';
 import { CountsPart } from './CountsPart.tsx';
 import { OnPointFields } from './OnPointFields.tsx';
@@ -19,7 +19,7 @@ export function SettingPanel({ onBack }: { readonly onBack: () => void }) {
       <BackTo onPress={onBack}>The whole quilt</BackTo>
       <Pointed />
       <KindChoice setting={setting} />
-      {setting.kind === 'straight' ? <SewnChoice sewn={setting.sewn ?? 'rows'} /> : null}
+      {setting.kind === 'straight' ? <SewnChoice sewn={setting.sewn} /> : null}
       {setting.kind === 'on-point' ? <OnPointFields setting={setting} /> : null}
       {setting.kind === 'strips' ? <StripsFields setting={setting} /> : null}
       <SashingPart setting={setting} />
@@ -51,17 +51,22 @@ function KindChoice({ setting }: { readonly setting: Setting }) {
   );
 }
 
-function SewnChoice({ sewn }: { readonly sewn: 'rows' | 'columns' }) {
+function SewnChoice({ sewn }: { readonly sewn: 'rows' | 'columns' | undefined }) {
   const act = useAct();
+  const why = useWorked()?.assembly.why;
   return (
-    <Choice
-      label="Sewn into"
-      value={sewn}
-      options={[
-        { id: 'rows', says: 'Rows' },
-        { id: 'columns', says: 'Columns' },
-      ]}
-      onChange={(next) => act(setSewn, { sewn: next })}
-    />
+    <>
+      <Choice
+        label="Sewn into"
+        value={sewn ?? 'better'}
+        options={[
+          { id: 'better', says: 'The better' },
+          { id: 'rows', says: 'Rows' },
+          { id: 'columns', says: 'Columns' },
+        ]}
+        onChange={(next) => act(setSewn, { sewn: next === 'better' ? null : next })}
+      />
+      {sewn === undefined && why !== undefined ? <p className="quiet small">{why}</p> : null}
+    </>
   );
 }

@@ -3,12 +3,13 @@ import { readMotif } from '../../../shared/pattern/motif.ts';
 import type { Sashing, Setting } from '../../../shared/pattern/schema.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
 import { Rows } from '../../parts/Rows.tsx';
-import { usePattern, useStudio } from '../../state/hooks.tsx';
+import { usePattern, useStudio, useWorked } from '../../state/hooks.tsx';
 
 /** How the blocks are set, in three lines; a press opens what is behind each. */
 export function SettingRows() {
   const { setting } = usePattern();
   const studio = useStudio();
+  const assembly = useWorked()?.assembly;
   return (
     <PanelPart title="Setting">
       <Rows
@@ -17,7 +18,7 @@ export function SettingRows() {
           {
             id: 'setting',
             name: settingName(setting),
-            more: settingMore(setting),
+            more: settingMore(setting, assembly?.way),
             onPress: () => studio.select({ kind: 'setting' }),
           },
           {
@@ -39,12 +40,13 @@ export function settingName(setting: Setting): string {
   return `Strips, in ${setting.run}`;
 }
 
-function settingMore(setting: Setting): string {
-  return setting.sashing === undefined ? ownWords(setting) : `${ownWords(setting)}; ${sashingWords(setting.sashing)}`;
+function settingMore(setting: Setting, sewn = 'rows'): string {
+  const own = ownWords(setting, sewn);
+  return setting.sashing === undefined ? own : `${own}; ${sashingWords(setting.sashing)}`;
 }
 
-function ownWords(setting: Setting): string {
-  if (setting.kind === 'straight') return `Sewn into ${setting.sewn ?? 'rows'}`;
+function ownWords(setting: Setting, sewn: string): string {
+  if (setting.kind === 'straight') return `Sewn into ${sewn}`;
   if (setting.kind === 'on-point') return 'Sewn into diagonal rows';
   return setting.shift === undefined ? 'Not shifted' : `Each shifted by ${setting.shift}`;
 }

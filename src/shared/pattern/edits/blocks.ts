@@ -32,8 +32,7 @@ export const addBlock: Edit<{
   id: 'add-block',
   name: ({ recipe }) => `Add the block ${recipe.name}`,
   apply: (pattern, { recipe, others = [], revisions = {} }) => {
-    const taken = pattern.blocks.map(({ id }) => id);
-    const letter = [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.includes(one));
+    const letter = freeLetter(pattern);
     if (letter === undefined) return pattern;
     const known = new Set(pattern.recipes.map(({ id }) => id));
     const carried = [recipe, ...others].filter(({ id }) => !known.has(id));
@@ -50,6 +49,23 @@ export const addBlock: Edit<{
     return withRevisions(added, carried, revisions);
   },
 };
+
+/** A block just like another, under a letter of its own: to be changed, or used at a size of its own. */
+export const copyBlock: Edit<{ readonly block: string }> = {
+  id: 'copy-block',
+  name: ({ block }) => `Copy block ${block}`,
+  apply: (pattern, { block }) => {
+    const like = pattern.blocks.find(({ id }) => id === block);
+    const letter = freeLetter(pattern);
+    if (like === undefined || letter === undefined) return pattern;
+    return { ...pattern, blocks: [...pattern.blocks, { ...like, id: letter }] };
+  },
+};
+
+function freeLetter({ blocks }: Pattern): string | undefined {
+  const taken = blocks.map(({ id }) => id);
+  return [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((one) => !taken.includes(one));
+}
 
 /** The fabric of the role's own name, else the first of its value, else the first. */
 export function fabricFor(pattern: Pattern, role: { readonly id: string; readonly value: Value }): string {

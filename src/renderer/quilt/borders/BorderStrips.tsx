@@ -1,8 +1,8 @@
-import type { Border } from '../../shared/pattern/schema.ts';
-import type { StripLeaf } from '../../shared/quilt/quilt.ts';
-import { Why } from '../parts/Why.tsx';
-import { useCurrentSize } from '../state/hooks.tsx';
-import styles from './quilt.module.css';
+import type { Border } from '../../../shared/pattern/schema.ts';
+import type { StripLeaf } from '../../../shared/quilt/quilt.ts';
+import { Why } from '../../parts/Why.tsx';
+import { useCurrentSize } from '../../state/hooks.tsx';
+import styles from '../quilt.module.css';
 
 /** What the border is cut to in the size looked at. */
 export function BorderStrips({ border }: { readonly border: Border }) {

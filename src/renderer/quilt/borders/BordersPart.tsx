@@ -1,11 +1,12 @@
-import { inchesText } from '../../shared/measure/fraction.ts';
-import { addBorder } from '../../shared/pattern/edits/index.ts';
-import { PanelPart } from '../app/SidePanel.tsx';
-import { Button } from '../parts/Button.tsx';
-import { FabricSwatch } from '../parts/FabricSwatch.tsx';
-import { Rows } from '../parts/Rows.tsx';
-import { usePattern, useStudio } from '../state/hooks.tsx';
-import styles from './quilt.module.css';
+import { inchesText } from '../../../shared/measure/fraction.ts';
+import { addBorder } from '../../../shared/pattern/edits/index.ts';
+import type { Border } from '../../../shared/pattern/schema.ts';
+import { PanelPart } from '../../app/SidePanel.tsx';
+import { Button } from '../../parts/Button.tsx';
+import { FabricSwatch } from '../../parts/FabricSwatch.tsx';
+import { Rows } from '../../parts/Rows.tsx';
+import { usePattern, useStudio } from '../../state/hooks.tsx';
+import styles from '../quilt.module.css';
 
 /** The borders from the inside out; a press opens one. */
 export function BordersPart() {
@@ -24,11 +25,11 @@ export function BordersPart() {
       {borders.length === 0 ? <p className="quiet small">None yet: the binding is sewn to the blocks.</p> : null}
       <Rows
         label="Borders"
-        rows={borders.map(({ id, name, fabric, width, first }) => ({
+        rows={borders.map(({ id, name, fabric, width, ...border }) => ({
           id,
           name,
           lead: <FabricSwatch colour={colourOf(fabric)} name={fabric} bare />,
-          more: first === 'sides' ? 'sides first' : 'top and bottom first',
+          more: madeWords(border),
           end: inchesText(width),
           onPress: () => open(id),
         }))}
@@ -38,4 +39,10 @@ export function BordersPart() {
       </Button>
     </PanelPart>
   );
+}
+
+function madeWords({ pieced, corners, first }: Pick<Border, 'pieced' | 'corners' | 'first'>): string {
+  if (pieced !== undefined) return 'of blocks';
+  if (corners === 'mitred') return 'mitred';
+  return `${first === 'sides' ? 'sides' : 'top and bottom'} first${corners === 'cornerstones' ? ', squares in the corners' : ''}`;
 }

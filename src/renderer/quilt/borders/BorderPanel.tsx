@@ -5,30 +5,34 @@ import {
   setBorderFabric,
   setBorderFirst,
   setBorderWidth,
-} from '../../shared/pattern/edits/index.ts';
-import type { Border } from '../../shared/pattern/schema.ts';
-import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
-import { BackTo } from '../parts/BackTo.tsx';
-import { Button } from '../parts/Button.tsx';
-import { Choice } from '../parts/Choice.tsx';
-import { FabricPick } from '../parts/FabricPick.tsx';
-import { NumberField } from '../parts/NumberField.tsx';
-import { TextField } from '../parts/TextField.tsx';
-import { useAct, usePattern } from '../state/hooks.tsx';
+} from '../../../shared/pattern/edits/index.ts';
+import type { Border } from '../../../shared/pattern/schema.ts';
+import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
+import { BackTo } from '../../parts/BackTo.tsx';
+import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
+import { FabricPick } from '../../parts/FabricPick.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { TextField } from '../../parts/TextField.tsx';
+import { useAct, usePattern } from '../../state/hooks.tsx';
+import { Pointed } from '../Pointed.tsx';
+import styles from '../quilt.module.css';
 import { BorderBySize } from './BorderBySize.tsx';
+import { BorderCut } from './BorderCut.tsx';
 import { BorderStrips } from './BorderStrips.tsx';
-import { Pointed } from './Pointed.tsx';
-import styles from './quilt.module.css';
+import { ClosingsPart } from './ClosingsPart.tsx';
+import { CornersFields } from './CornersFields.tsx';
+import { PiecedFields } from './PiecedFields.tsx';
 
 interface BorderPanelProps {
   readonly border: Border;
   readonly onBack: () => void;
 }
 
-/** One border: width, cloth, which strips go on first, and where a size differs. */
+/** One border: width, what it is made of and how it closes, its corners and cloth, and where a size differs. */
 export function BorderPanel({ border, onBack }: BorderPanelProps) {
   const act = useAct();
-  const { id, name, width, fabric, first } = border;
+  const { id, name, width, fabric } = border;
   return (
     <SidePanel title={name} kind="Border">
       <BackTo onPress={onBack}>The whole quilt</BackTo>
@@ -46,26 +50,37 @@ export function BorderPanel({ border, onBack }: BorderPanelProps) {
         most={60}
         onChange={(next) => act(setBorderWidth, { border: id, width: next }, `border ${id}`)}
       />
+      <PiecedFields border={border} />
+      <ClosingsPart border={border} />
       <FabricPick
-        label="Fabric"
+        label={border.pieced === undefined ? 'Fabric' : 'Fabric of plain corners'}
         value={fabric}
         onChange={(next) => act(setBorderFabric, { border: id, fabric: next })}
       />
-      <Choice
-        label="Sewn on first"
-        value={first}
-        options={[
-          { id: 'sides', says: 'Sides' },
-          { id: 'ends', says: 'Top and bottom' },
-        ]}
-        onChange={(next) => act(setBorderFirst, { border: id, first: next })}
-      />
+      {border.pieced === undefined ? <CornersFields border={border} /> : null}
+      {border.pieced === undefined ? <First border={border} /> : null}
+      {border.pieced === undefined ? <BorderCut border={border} /> : null}
       <BorderStrips border={border} />
       <PanelPart title="Width in each size">
         <BorderBySize border={border} />
       </PanelPart>
       <Order border={border} onGone={onBack} />
     </SidePanel>
+  );
+}
+
+function First({ border: { id, first } }: { readonly border: Border }) {
+  const act = useAct();
+  return (
+    <Choice
+      label="Sewn on first"
+      value={first}
+      options={[
+        { id: 'sides', says: 'Sides' },
+        { id: 'ends', says: 'Top and bottom' },
+      ]}
+      onChange={(next) => act(setBorderFirst, { border: id, first: next })}
+    />
   );
 }
 

@@ -1,7 +1,7 @@
-import { setBorderWidthIn } from '../../shared/pattern/edits/index.ts';
-import type { Border } from '../../shared/pattern/schema.ts';
-import { useAct, usePattern } from '../state/hooks.tsx';
-import { WidthBySize } from './WidthBySize.tsx';
+import { setBorderWidthIn } from '../../../shared/pattern/edits/index.ts';
+import type { Border } from '../../../shared/pattern/schema.ts';
+import { useAct, usePattern } from '../../state/hooks.tsx';
+import { WidthBySize } from '../WidthBySize.tsx';
 
 /** The border's width in every size. A size may differ on purpose; 0 leaves the border out there. */
 export function BorderBySize({ border }: { readonly border: Border }) {
