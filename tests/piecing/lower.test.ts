@@ -4,8 +4,9 @@ import { outlinePoints } from '../../src/shared/drawing/curve.ts';
 import { doubleArea, patchPoints } from '../../src/shared/drawing/drawing.ts';
 import { ALL_TURNS } from '../../src/shared/drawing/turn.ts';
 import { lower } from '../../src/shared/piecing/lower.ts';
-import type { Piecing } from '../../src/shared/piecing/piecing.ts';
+import type { Piecing, Unit } from '../../src/shared/piecing/piecing.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
+import { unitsInside } from '../../src/shared/piecing/unitsInside.ts';
 import { type Recipe, recipeSchema } from '../../src/shared/recipe/schema.ts';
 import { writeToken } from '../../src/shared/recipe/token.ts';
 import { starter, starterBook, starterRecipes } from '../helpers/starters.ts';
@@ -44,6 +45,12 @@ const grid = (key: object, layout: string[], columns: (number | string)[] = [1, 
   layout,
 });
 
+/** Keys of the units of the trade in a pieced one. */
+function insideOf(units: readonly Unit[], key: string): readonly string[] {
+  const unit = units.find((one) => one.key === key);
+  return unit === undefined ? [] : unitsInside(unit).map((inside) => inside.unit.key);
+}
+
 describe('every starter recipe', () => {
   test.each(starterRecipes().map((recipe) => [recipe.name, recipe] as const))(
     '%s is drawn and pieced without a gap',
@@ -53,7 +60,9 @@ describe('every starter recipe', () => {
       expect(area).toBeCloseTo(2 * drawing.width * drawing.height, 6);
       const sewn = leavesOf(root).flatMap((leaf) => leaf.patches);
       expect([...sewn].sort((a, b) => a - b)).toEqual(drawing.patches.map((_patch, index) => index));
-      expect(new Set(leavesOf(root).map((leaf) => leaf.unit))).toEqual(new Set(units.map((unit) => unit.key)));
+      expect(new Set(leavesOf(root).flatMap(({ unit }) => [unit, ...insideOf(units, unit)]))).toEqual(
+        new Set(units.map((unit) => unit.key)),
+      );
     },
   );
 });

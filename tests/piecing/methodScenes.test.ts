@@ -138,10 +138,15 @@ describe('what the maker has in front of her', () => {
   });
 
   it('measures what it should when nothing is trimmed and everything is on the ruler', () => {
-    always(ruledScales, (plan) => {
+    always(ruledScales, (plan, { seam }, unit) => {
       if (plan.trimmed || plan.stages.length === 0) return;
-      expect(lastScene(plan).width).toBeCloseTo(plan.unfinished.width.value, 8);
-      expect(lastScene(plan).height).toBeCloseTo(plan.unfinished.height.value, 8);
+      // A blunted point at the edge may stick out where its two sides run nearly alike: a seam along a side that leans out
+      // of the edge by 45° at most reaches √2 seams out of it, at either end.
+      const ears = unit.kind === 'pieced' ? 2 * (Math.SQRT2 - 1) * seam : 0;
+      for (const of of ['width', 'height'] as const) {
+        const more = lastScene(plan)[of] - plan.unfinished[of].value;
+        expect(more > -NEAR && more < ears + NEAR).toBe(true);
+      }
     });
   });
 

@@ -108,7 +108,8 @@ describe('whatever the unit, the seam and the ruler', () => {
     always((unit, one, scale) => {
       const plan = one.plan(unit, scale);
       const cut = plan.cuts.reduce((sum, { count, patches }) => sum + count * patches, 0);
-      expect(cut).toBe(plan.yield * unitPolygons(unit).length);
+      const before = (plan.takes ?? []).reduce((sum, taken) => sum + taken.count * unitPolygons(taken.unit).length, 0);
+      expect(cut + before).toBe(plan.yield * unitPolygons(unit).length);
     });
   });
 
@@ -118,8 +119,10 @@ describe('whatever the unit, the seam and the ruler', () => {
       const roles = new Set(unitPolygons(unit).map(({ role }) => role));
       for (const role of roles) {
         const cut = plan.cuts.filter((piece) => piece.role === role);
-        const sewn = unitPolygons(unit).filter((patch) => patch.role === role).length;
-        expect(cut.reduce((sum, { count, patches }) => sum + count * patches, 0)).toBe(plan.yield * sewn);
+        const sewn = (of: Unit) => unitPolygons(of).filter((patch) => patch.role === role).length;
+        const before = (plan.takes ?? []).reduce((sum, taken) => sum + taken.count * sewn(taken.unit), 0);
+        const own = cut.reduce((sum, { count, patches }) => sum + count * patches, 0);
+        expect(own + before).toBe(plan.yield * sewn(unit));
       }
       expect(plan.cuts.every(({ role }) => roles.has(role))).toBe(true);
     });

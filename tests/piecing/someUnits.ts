@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { buildDrawing } from '../../src/shared/drawing/build.ts';
 import { doubleArea } from '../../src/shared/drawing/drawing.ts';
 import type { Point } from '../../src/shared/drawing/turn.ts';
-import { seamsFor } from '../../src/shared/piecing/find/seams/seams.ts';
+import { seamsWithUnits } from '../../src/shared/piecing/find/made/choose.ts';
 import { lower } from '../../src/shared/piecing/lower.ts';
 import type { Scale } from '../../src/shared/piecing/method.ts';
 import type { FlippedCorner, Unit } from '../../src/shared/piecing/piecing.ts';
@@ -198,7 +198,7 @@ export const slicedUnits: fc.Arbitrary<Unit> = fc
       6,
       polygons.map((corners, i) => ({ role: roles[i % roles.length] as string, corners })),
     );
-    return { kind: 'pieced' as const, key: 'd', width: 6, height: 6, drawing, seams: seamsFor(drawing) };
+    return { kind: 'pieced' as const, key: 'd', width: 6, height: 6, drawing, seams: seamsWithUnits(drawing) };
   })
   .filter(({ drawing }) => drawing.patches.length > 1);
 
@@ -227,7 +227,17 @@ export const ownSeams: fc.Arbitrary<Unit> = fc.oneof(slicedUnits, fc.constantFro
 
 function starterUnits(): readonly Unit[] {
   const book = starterBook();
-  return ['attic-window', 'bright-hopes', 'spool', 'melon', 'grandmothers-fan', 'eight-point-star'].flatMap((id) => {
+  return [
+    'attic-window',
+    'bright-hopes',
+    'cake-stand',
+    'economy',
+    'wild-goose-chase',
+    'spool',
+    'melon',
+    'grandmothers-fan',
+    'eight-point-star',
+  ].flatMap((id) => {
     const lowered = lower(starter(id), {}, book, id);
     return lowered.ok ? lowered.value.units.filter(({ kind }) => kind === 'pieced') : [];
   });

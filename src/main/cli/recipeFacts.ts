@@ -6,6 +6,7 @@ import { withHeld } from '../../shared/pattern/recipes.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { type FoundationSections, foundationSections } from '../../shared/piecing/foundation/sections.ts';
 import type { BlockPart } from '../../shared/piecing/piecing.ts';
+import type { SeamTree } from '../../shared/piecing/seamTree.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
 import type { SizedUnit } from '../../shared/quilt/sized.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
@@ -46,6 +47,10 @@ interface UnitFacts {
   readonly unfinished: TracedSize;
   readonly method: { readonly id: string; readonly name: string };
   readonly others: readonly { readonly id: string; readonly name: string }[];
+  /** How a pieced unit is sewn from the patches of its own drawing and the units of the trade in it; null for any other. */
+  readonly seams: SeamTree | null;
+  /** Units of the trade that are made before it, and how many one takes. */
+  readonly takes: readonly { readonly key: string; readonly name: string; readonly count: number }[];
 }
 
 /** A recipe and one block of it at its usual size. `library` holds the recipes it may hold. */
@@ -98,5 +103,7 @@ function unitFacts({ unit, perBlock, plan, method, others }: SizedUnit, grid: nu
     unfinished: plan.unfinished,
     method: { id: method.id, name: method.name },
     others: others.map(({ id, name }) => ({ id, name })),
+    seams: unit.kind === 'pieced' ? unit.seams : null,
+    takes: (plan.takes ?? []).map(({ unit: inside, count }) => ({ key: inside.key, name: unitName(inside), count })),
   };
 }

@@ -26,7 +26,7 @@ export function MethodPrices({ shown, block, made, grid }: MethodPricesProps) {
   const { unit } = made;
   const scale = { grid, seam: house.seam, step: house.step };
   // One order whichever is chosen, so that a choice never moves under the hand.
-  const prices = methodPrices(made, scale, house.usableWidth).toSorted((a, b) =>
+  const prices = methodPrices(made, scale, house.usableWidth, shown.sized?.units).toSorted((a, b) =>
     a.method.name.localeCompare(b.method.name, 'en'),
   );
   const own = choice.methods[unit.key] !== undefined;

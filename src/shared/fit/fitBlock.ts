@@ -2,6 +2,7 @@ import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
 import { type Inches, longer, same } from '../measure/inches.ts';
 import type { Piecing, Unit, UnitLeaf } from '../piecing/piecing.ts';
+import { unitCalled } from '../piecing/unitNames.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 import { levelOf } from './level.ts';
 import { plainSewn, type Sewn, type Stop, turnSewn } from './sewn.ts';
@@ -37,6 +38,7 @@ export function fitBlock(
   const findings = [
     ...vanishing(units, seam, named),
     ...misfitFindings(up.misfits, named),
+    ...insideFindings(units, grid, seam, named),
     ...driftFindings(up.sewn, named),
   ];
   return { up, findings };
@@ -51,6 +53,32 @@ function vanishing(units: readonly SizedUnit[], seam: Inches, { letter, size, pa
   const what = `Block ${letter} is so small in ${size} that some of its pieces would finish at nothing.`;
   return [{ level: 'stops', what, where: { path, size, on: letter }, mend: 'Make the block larger.' }];
 }
+
+/** Units of the trade inside a pieced one that the ruler makes larger or smaller than the place they are sewn into. */
+function insideFindings(
+  units: readonly SizedUnit[],
+  grid: Inches,
+  seam: Inches,
+  { letter, size, path }: Named,
+): readonly Finding[] {
+  const inside = new Set(units.flatMap(({ plan }) => (plan.takes ?? []).map(({ unit }) => unit.key)));
+  return units.flatMap(({ unit, plan: { unfinished } }): readonly Finding[] => {
+    if (!inside.has(unit.key)) return [];
+    const off = [
+      unfinished.width.value - 2 * seam - unit.width * grid,
+      unfinished.height.value - 2 * seam - unit.height * grid,
+    ];
+    const [by] = off.sort((a, b) => Math.abs(b) - Math.abs(a)) as [number];
+    if (Math.abs(by) <= EASED) return [];
+    const what =
+      `Inside block ${letter} the ${unitCalled(unit.kind)} finishes ${inchesText(Math.abs(by))} ` +
+      `${by < 0 ? 'smaller' : 'larger'} than its place in ${size}.`;
+    return [{ level: levelOf(by), what, where: { path, size, on: letter }, by, mend: MEND }];
+  });
+}
+
+/** A unit that lies at a slant never falls on the ruler’s marks: so much is eased in as it is sewn (common practice). */
+const EASED: Inches = 1 / 32;
 
 function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): (leaf: UnitLeaf) => Sewn {
   const known = new Map(

@@ -1,5 +1,5 @@
 import type { BlockPart, Unit, UnitLeaf } from './piecing.ts';
-import { joinsOf } from './seamTree.ts';
+import { joinsOf, unitsOf } from './seamTree.ts';
 import type { Shape } from './shape.ts';
 import { childrenOf, isLeaf, leavesOf } from './tree.ts';
 import { unitPolygons } from './unitShape.ts';
@@ -45,7 +45,10 @@ function partCensus(part: BlockPart): SeamCensus {
 export function shapeCensus(unit: Shape): SeamCensus {
   if (unit.kind === 'pieced') {
     const count = (sewn: string) => joinsOf(unit.seams).filter((join) => join.sewn === sewn).length;
-    return { full: count('full'), partial: count('partial'), setIn: count('set-in'), curved: count('curved') };
+    const own = { full: count('full'), partial: count('partial'), setIn: count('set-in'), curved: count('curved') };
+    return unitsOf(unit.seams)
+      .map(({ shape }) => shapeCensus(shape))
+      .reduce(together, own);
   }
   const seams = unitPolygons({ ...unit, key: '' } as Unit).length - 1;
   return unit.kind === 'quarter-circle' ? { ...NO_SEAMS, curved: seams } : { ...NO_SEAMS, full: seams };

@@ -1,8 +1,10 @@
 import { ALL_TURNS, type Turn, UNTURNED, undoTurn } from '../drawing/turn.ts';
 import { digest, lengthWords, orderPieced } from './piecedUnit.ts';
 import type { Unit, UnitLeaf } from './piecing.ts';
+import { mapUnits } from './seamTree.ts';
 import type { Shape } from './shape.ts';
 import type { LooseLeaf } from './sub.ts';
+import type { TradeShape, TradeUnit } from './tradeUnit.ts';
 import { type Described, turnShape } from './turnShape.ts';
 
 /**
@@ -14,6 +16,16 @@ export function distinct(loose: LooseLeaf): { readonly unit: Unit; readonly leaf
   const unit = { ...shape, key: keyOf(shape) } as Unit;
   const patches = order === undefined ? loose.patches : order.map((was) => loose.patches[was] as number);
   return { unit, leaf: { kind: 'unit', unit: unit.key, turn, box: loose.box, patches } };
+}
+
+/** A unit of the trade with its name, as it stands inside a pieced one. */
+export function keyed(shape: TradeShape): TradeUnit {
+  return { ...shape, key: keyOf(shape) };
+}
+
+/** A unit of the trade as all of its likes are described: the same for those that are the same thing turned. */
+export function described(shape: TradeShape, turn: Turn): TradeShape {
+  return settled(shape, turn).shape as TradeShape;
 }
 
 interface Lying {
@@ -85,13 +97,20 @@ function sortedRails(shape: Extract<Shape, { kind: 'rails' }>, { quarters }: Tur
 
 /** Of the quarter turns with the long side across, the one whose description comes first. */
 function firstDescribed(shape: Described, turn: Turn): Lying {
-  const lying = turnShape(shape, turn);
+  const lying = turnedShape(shape, turn);
   const ways = ALL_TURNS.filter((way) => !way.mirrored).flatMap((way) => {
-    const turned = turnShape(lying, way);
+    const turned = turnedShape(lying, way);
     return turned.width < turned.height ? [] : [{ ...named(turned), turn: undoTurn(way) }];
   });
   const [first] = ways.sort((p, q) => (p.words < q.words ? -1 : p.words > q.words ? 1 : 0));
   return first as (typeof ways)[number];
+}
+
+/** The shape turned; the units that stand in a pieced one are what they then are. */
+function turnedShape(shape: Described, turn: Turn): Described {
+  const turned = turnShape(shape, turn);
+  if (turned.kind !== 'pieced') return turned;
+  return { ...turned, seams: mapUnits(turned.seams, (inside) => described(inside, turn)) };
 }
 
 function named(shape: Described): Pick<Lying, 'shape' | 'order'> & { readonly words: string } {

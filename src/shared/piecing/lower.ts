@@ -12,6 +12,7 @@ import type { Piecing, Unit } from './piecing.ts';
 import { snap, snapShape } from './shape.ts';
 import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
 import { leavesOf, mapTree } from './tree.ts';
+import { withInside } from './unitsInside.ts';
 
 /** A block may have this many patches, and its grid this many units across: beyond it a block is no longer sewn. */
 const MOST_PATCHES = 1500;
@@ -81,7 +82,7 @@ function pieced(sub: Sub, drawing: Piecing['drawing']): Omit<Piecing, 'findings'
     if (!units.has(unit.key)) units.set(unit.key, unit);
   }
   const root = mapTree(sub.root, (loose) => distinct(snapped(loose)).leaf, snappedBox);
-  return { drawing, root, units: [...units.values()] };
+  return { drawing, root, units: withInside(units.values()) };
 }
 
 /** What scaling left a hair off the grid, brought to it. */

@@ -5,6 +5,7 @@ import type { FoundationPaper } from './foundation/paper.ts';
 import type { Unit } from './piecing.ts';
 import type { Scene } from './scene.ts';
 import type { Template } from './templates/template.ts';
+import type { UnitInside } from './unitsInside.ts';
 
 export type MethodId = string;
 
@@ -63,6 +64,8 @@ export interface MethodPlan {
   readonly stages: readonly Stage[];
   /** Things trimmed in one batch; left out, every unit once when it is trimmed at all. */
   readonly trims?: number;
+  /** Units of the trade that are made first and sewn in whole: how many one batch takes. */
+  readonly takes?: readonly UnitInside[];
   /** Shapes to cut round, printed at true size. The cuts name them by their `shape`. */
   readonly templates?: readonly Template[];
   /** Papers to sew on, printed at true size. */
@@ -71,7 +74,8 @@ export interface MethodPlan {
 
 /**
  * One piece to cut: printed sizes, on the ruler. Cut and sewn patches balance, over one batch:
- * Σ `count` × `patches` over the cuts = `yield` × the patches of one unit (`unitPolygons(unit).length`).
+ * Σ `count` × `patches` over the cuts = `yield` × the patches of one unit (`unitPolygons(unit).length`), less those of the
+ * units it `takes`.
  */
 export interface Cut {
   readonly role: string;

@@ -1,12 +1,22 @@
+import type { TradeShape } from './tradeUnit.ts';
+
 /**
  * How the patches of a unit are sewn together when it is no unit of the trade: a tree of seams. Leaves are patches of the
- * unit's own drawing; vertices are that drawing's.
+ * unit's own drawing, and units of the trade that stand in it; vertices are that drawing's.
  */
-export type SeamTree = SeamPatch | SeamJoin;
+export type SeamTree = SeamPatch | SeamUnit | SeamJoin;
 
 interface SeamPatch {
   readonly kind: 'patch';
   readonly patch: number;
+}
+
+/** A unit of the trade inside the unit, at whatever slant: it is made by a method of its own and sewn in whole. */
+export interface SeamUnit {
+  readonly kind: 'unit';
+  readonly shape: TradeShape;
+  /** The patches it is made of, in no order that matters. */
+  readonly patches: readonly number[];
 }
 
 /** Two parts sewn together along one seam. */
@@ -28,12 +38,37 @@ export type SeamKind = 'full' | 'partial' | 'set-in' | 'curved';
 
 /** Every patch of the tree, in sewing order. */
 export function patchesOf(tree: SeamTree): readonly number[] {
-  return tree.kind === 'patch' ? [tree.patch] : tree.parts.flatMap(patchesOf);
+  if (tree.kind === 'join') return tree.parts.flatMap(patchesOf);
+  return tree.kind === 'unit' ? tree.patches : [tree.patch];
 }
 
-/** Every join of the tree, in sewing order: what is sewn first comes first. */
+/** Every join of the tree, in sewing order: what is sewn first comes first. Seams within its units are not among them. */
 export function joinsOf(tree: SeamTree): readonly SeamJoin[] {
-  return tree.kind === 'patch' ? [] : [...tree.parts.flatMap(joinsOf), tree];
+  return tree.kind === 'join' ? [...tree.parts.flatMap(joinsOf), tree] : [];
+}
+
+/** Every unit of the trade in the tree, in sewing order. */
+export function unitsOf(tree: SeamTree): readonly SeamUnit[] {
+  if (tree.kind === 'join') return tree.parts.flatMap(unitsOf);
+  return tree.kind === 'unit' ? [tree] : [];
+}
+
+/** The patches of the tree that stand in none of its units, in sewing order. */
+export function loosePatchesOf(tree: SeamTree): readonly number[] {
+  if (tree.kind === 'join') return tree.parts.flatMap(loosePatchesOf);
+  return tree.kind === 'patch' ? [tree.patch] : [];
+}
+
+/** The tree with another leaf for each leaf. */
+export function mapLeaves(tree: SeamTree, leaf: (leaf: SeamPatch | SeamUnit) => SeamTree): SeamTree {
+  if (tree.kind !== 'join') return leaf(tree);
+  const [first, second] = tree.parts;
+  return { ...tree, parts: [mapLeaves(first, leaf), mapLeaves(second, leaf)] };
+}
+
+/** The tree with another shape for each of its units. */
+export function mapUnits(tree: SeamTree, made: (shape: TradeShape) => TradeShape): SeamTree {
+  return mapLeaves(tree, (leaf) => (leaf.kind === 'unit' ? { ...leaf, shape: made(leaf.shape) } : leaf));
 }
 
 /** The tree with its patches and vertices numbered anew. */
@@ -43,6 +78,7 @@ export function renumberSeams(
   vertex: (index: number) => number = (index) => index,
 ): SeamTree {
   if (tree.kind === 'patch') return { kind: 'patch', patch: patch(tree.patch) };
+  if (tree.kind === 'unit') return { ...tree, patches: tree.patches.map(patch) };
   const [first, second] = tree.parts;
   return {
     ...tree,

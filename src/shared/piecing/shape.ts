@@ -1,6 +1,8 @@
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Point } from '../drawing/turn.ts';
 import type { Unit } from './piecing.ts';
+import { mapUnits } from './seamTree.ts';
+import type { TradeShape } from './tradeUnit.ts';
 
 type Keyless<U> = U extends Unit ? Omit<U, 'key'> : never;
 
@@ -25,14 +27,24 @@ export function snap(length: number): number {
 
 /** The one place that knows where the lengths of every kind of unit are. */
 function mapLengths(shape: Shape, made: (length: number) => number): Shape {
+  if (shape.kind !== 'pieced') return mapTrade(shape, made);
+  const seams = mapUnits(shape.seams, (inside) => mapTrade(inside, made));
+  return {
+    ...shape,
+    width: made(shape.width),
+    height: made(shape.height),
+    drawing: mapDrawing(shape.drawing, made),
+    seams,
+  };
+}
+
+function mapTrade(shape: TradeShape, made: (length: number) => number): TradeShape {
   const size = { width: made(shape.width), height: made(shape.height) };
   switch (shape.kind) {
     case 'corners':
       return { ...shape, ...size, corners: shape.corners.map((corner) => ({ ...corner, size: made(corner.size) })) };
     case 'quarter-circle':
       return { ...shape, ...size, radius: made(shape.radius) };
-    case 'pieced':
-      return { ...shape, ...size, drawing: mapDrawing(shape.drawing, made) };
     default:
       return { ...shape, ...size };
   }

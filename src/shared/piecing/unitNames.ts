@@ -23,6 +23,14 @@ export function unitKindName(kind: Unit['kind']): string {
   return NAMES[kind];
 }
 
+/** What one or several units of a kind are called in a sentence: "square in a square", "squares in a square". */
+export function unitCalled(kind: Unit['kind'], many = 1): string {
+  const name = NAMES[kind].toLowerCase();
+  if (many === 1 || name === 'flying geese' || name === 'rails') return name;
+  if (kind === 'square-in-square') return 'squares in a square';
+  return kind === 'four-patch' || kind === 'nine-patch' ? `${name}es` : `${name}s`;
+}
+
 /** What the trade calls a unit: "Flying geese", "Plain square". */
 export function unitName(unit: Unit): string {
   if (unit.kind !== 'plain') return NAMES[unit.kind];

@@ -3,8 +3,9 @@ import type { Inches } from '../measure/inches.ts';
 import { count, given, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import { clothOf as clothOfPatch, whole, workOf } from '../piecing/allowance/work.ts';
 import type { Cut, MethodPlan, NamedMethod, Scale } from '../piecing/method.ts';
-import { methodNamed } from '../piecing/methods/index.ts';
+import { methodNamed, methodsFor } from '../piecing/methods/index.ts';
 import { exactly } from '../piecing/methods/sums.ts';
+import type { Unit } from '../piecing/piecing.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 
 /** What one way of making a unit asks for all of that unit in one size. */
@@ -43,11 +44,22 @@ export function unitsNeeded(sized: SizedUnit, blocks: number): Traced {
  * Every way of making a unit and what it costs, the chosen one first.
  * @param scale the size's grid in inches, the seam and the ruler's step
  * @param usableWidth of the cloth, inches
+ * @param block the units of the block it stands in: those it takes are made as they are there
  */
-export function methodPrices(sized: SizedUnit, scale: Scale, usableWidth: Inches): readonly MethodPrice[] {
+export function methodPrices(
+  sized: SizedUnit,
+  scale: Scale,
+  usableWidth: Inches,
+  block: readonly SizedUnit[] = [],
+): readonly MethodPrice[] {
   const own = { ...scale, oversize: sized.oversize };
   const least = leastCloth(sized, scale);
-  const price = (method: NamedMethod, plan: MethodPlan) => priceOf(sized, method, plan, usableWidth, least);
+  const planOf = (inside: Unit) => {
+    const known = block.find(({ unit }) => unit.key === inside.key);
+    return known?.plan ?? methodsFor(inside)[0]?.plan(inside, scale);
+  };
+  const price = (method: NamedMethod, plan: MethodPlan) =>
+    priceOf(sized, method, plan, usableWidth, least, batchesFor(sized, plan, planOf));
   return [
     price(sized.method, sized.plan),
     ...sized.others.flatMap((method) => {
@@ -70,20 +82,45 @@ function leastCloth({ unit, needed }: SizedUnit, { grid, seam }: Scale): number 
 /** What trimming one thing to size takes, minutes: the house's own estimate. */
 const TRIM_MINUTES = 0.5;
 
+/** So many batches of one plan. */
+interface Batches {
+  readonly plan: MethodPlan;
+  readonly many: Traced;
+}
+
+/** What is made for all of a unit: batches of itself, and before them of the units it takes. */
+function batchesFor(
+  { needed }: SizedUnit,
+  plan: MethodPlan,
+  planOf: (unit: Unit) => MethodPlan | undefined,
+): readonly Batches[] {
+  const of = (plan: MethodPlan, units: number): Batches => {
+    return { plan, many: rounded(over(count(units, 'units'), count(plan.yield, 'from a batch')), 1, 'up') };
+  };
+  const before = (plan.takes ?? []).flatMap(({ unit, count: inEach }) => {
+    const its = planOf(unit);
+    return its === undefined ? [] : [of(its, inEach * needed)];
+  });
+  return [of(plan, needed), ...before];
+}
+
 function priceOf(
   sized: SizedUnit,
   method: NamedMethod,
   plan: MethodPlan,
   usableWidth: Inches,
   least: number,
+  batches: readonly Batches[],
 ): MethodPrice {
-  const batches = rounded(over(count(sized.needed, 'units'), count(plan.yield, 'from a batch')), 1, 'up');
-  const cuts = plan.cuts.map((cut) => ({
-    cut,
-    count: times(count(cut.count, 'for a batch'), batches),
-    exact: { width: exactly(cut.width), height: exactly(cut.height) },
-  }));
-  const trims = (plan.trims ?? (plan.trimmed ? plan.yield : 0)) * batches.value;
+  const cuts = batches.flatMap(({ plan: its, many }) =>
+    its.cuts.map((cut) => ({
+      cut,
+      count: times(count(cut.count, 'for a batch'), many),
+      exact: { width: exactly(cut.width), height: exactly(cut.height) },
+    })),
+  );
+  const trims = batches.reduce((sum, { plan: its, many }) => sum + trimsIn(its) * many.value, 0);
+  const [made] = batches as readonly [Batches];
   const [first, ...rest] = cuts.map((priced) => priced.count);
   return {
     method,
@@ -91,7 +128,7 @@ function priceOf(
     plan,
     cuts,
     pieces: first === undefined ? count(0, 'pieces') : plus(first, ...rest),
-    spare: batches.value * plan.yield - sized.needed,
+    spare: made.many.value * plan.yield - sized.needed,
     cloth: clothOf(cuts, usableWidth),
     trimming: times(count(trims, 'to trim'), count(TRIM_MINUTES, 'minutes each')),
     waste: rounded(
@@ -100,6 +137,11 @@ function priceOf(
       'near',
     ),
   };
+}
+
+/** Things trimmed in one batch. */
+function trimsIn({ trims, trimmed, yield: units }: MethodPlan): number {
+  return trims ?? (trimmed ? units : 0);
 }
 
 function areaOf(cuts: readonly PricedCut[]): number {

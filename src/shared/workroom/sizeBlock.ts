@@ -2,7 +2,7 @@ import type { Finding } from '../measure/finding.ts';
 import type { Inches } from '../measure/inches.ts';
 import { count, given, named, plus, type Traced, times } from '../measure/traced.ts';
 import type { BlockChoice, Pattern } from '../pattern/schema.ts';
-import type { Method, Scale } from '../piecing/method.ts';
+import type { Method, MethodPlan, Scale } from '../piecing/method.ts';
 import { methodNamed, methodsFor, nameOf } from '../piecing/methods/index.ts';
 import type { Unit } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
@@ -25,14 +25,24 @@ export function sizeBlock(
   const scale: Scale = { grid, seam: house.seam, step: house.step, roleValue: valuesOf(block, pattern) };
   const choice = pattern.blocks.find(({ id }) => id === block.id);
   const inOne = new Map<string, number>();
-  for (const leaf of leavesOf(root)) inOne.set(leaf.unit, (inOne.get(leaf.unit) ?? 0) + 1);
+  const add = (key: string, many: number) => inOne.set(key, (inOne.get(key) ?? 0) + many);
+  for (const leaf of leavesOf(root)) add(leaf.unit, 1);
+  const made = units.map((unit) => {
+    const own = { ...scale, oversize: oversizeOf(unit, choice, house) };
+    return makeUnit(unit, own, methodOf(unit, choice, pattern));
+  });
+  // What a pieced unit is sewn from comes before it; how many of it there are is told by the tree alone.
+  for (const { unit, plan } of made) {
+    for (const inside of plan.takes ?? []) add(inside.unit.key, inside.count * (inOne.get(unit.key) ?? 0));
+  }
   return {
     id: block.id,
     grid,
     count: times,
-    units: units.map((unit) => {
-      const own = { ...scale, oversize: oversizeOf(unit, choice, house) };
-      return sizeUnit(unit, own, methodOf(unit, choice, pattern), inOne.get(unit.key) ?? 0, times);
+    // A unit inside one that is sewn another way, on paper say, is not made at all.
+    units: made.flatMap((one) => {
+      const perBlock = inOne.get(one.unit.key) ?? 0;
+      return perBlock === 0 ? [] : [{ ...one, ...countOf(one.plan, perBlock, times) }];
     }),
     unfinished: {
       width: unfinished(measure.width, house.seam),
@@ -51,20 +61,22 @@ function unfinished(finished: Inches, seam: Inches): Traced {
   return plus(given(finished, 'finished'), named(times(count(2, ''), given(seam, 'seam')), 'for two seams'));
 }
 
-function sizeUnit(
+type Counts = Pick<SizedUnit, 'perBlock' | 'needed' | 'batches' | 'spare'>;
+
+function makeUnit(
   unit: Unit,
   scale: Scale & { readonly oversize: Inches },
   method: Method,
-  perBlock: number,
-  blocks: number,
-): SizedUnit {
-  const plan = method.plan(unit, scale);
-  const needed = perBlock * blocks;
-  const batches = Math.ceil(needed / plan.yield);
+): Omit<SizedUnit, keyof Counts> {
   const others = methodsFor(unit).filter(({ id }) => id !== method.id);
   const named = { method: nameOf(method), others: others.map(nameOf) };
-  const { oversize } = scale;
-  return { unit, ...named, plan, oversize, perBlock, needed, batches, spare: batches * plan.yield - needed };
+  return { unit, ...named, plan: method.plan(unit, scale), oversize: scale.oversize };
+}
+
+function countOf(plan: MethodPlan, perBlock: number, blocks: number): Counts {
+  const needed = perBlock * blocks;
+  const batches = Math.ceil(needed / plan.yield);
+  return { perBlock, needed, batches, spare: batches * plan.yield - needed };
 }
 
 /**

@@ -1,8 +1,10 @@
 import type { Drawing } from '../../../src/shared/drawing/drawing.ts';
 import { distinct } from '../../../src/shared/piecing/distinct.ts';
+import { total, treeCost } from '../../../src/shared/piecing/find/cost.ts';
 import { cutsOf, endsOf, partsBetween } from '../../../src/shared/piecing/find/cuts.ts';
 import { boxOf, type Field, fieldOf } from '../../../src/shared/piecing/find/field.ts';
 import type { Along, Region } from '../../../src/shared/piecing/find/fieldPatch.ts';
+import { sewnFrom, unitsIn } from '../../../src/shared/piecing/find/made/choose.ts';
 import { pinsOf } from '../../../src/shared/piecing/find/pins.ts';
 import { planCost } from '../../../src/shared/piecing/find/planCost.ts';
 import { recognise } from '../../../src/shared/piecing/find/recognise.ts';
@@ -131,4 +133,15 @@ function together(each: readonly (readonly BlockPart[] | null)[]): readonly (rea
     ways = ways.flatMap((way) => plans.map((plan) => [...way, plan]));
   }
   return ways;
+}
+
+/** The cheapest way to sew a drawing when every set of units of the trade in it that do not overlap is tried. */
+export function leastOfAllChoices(drawing: Drawing): number {
+  const units = unitsIn(drawing);
+  const costs = Array.from({ length: 1 << units.length }, (_, choice) => {
+    const taken = units.filter((_, i) => (choice >> i) % 2 === 1);
+    const patches = taken.flatMap((unit) => unit.patches);
+    return new Set(patches).size < patches.length ? Infinity : total(treeCost(sewnFrom(drawing, taken)));
+  });
+  return Math.min(...costs);
 }

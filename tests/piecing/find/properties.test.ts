@@ -10,7 +10,7 @@ import { distinct } from '../../../src/shared/piecing/distinct.ts';
 import { type Pieced, pieceDrawing } from '../../../src/shared/piecing/find/pieceDrawing.ts';
 import { methodsFor } from '../../../src/shared/piecing/methods/index.ts';
 import type { Unit } from '../../../src/shared/piecing/piecing.ts';
-import { joinsOf, patchesOf, type SeamTree } from '../../../src/shared/piecing/seamTree.ts';
+import { joinsOf, patchesOf, type SeamTree, unitsOf } from '../../../src/shared/piecing/seamTree.ts';
 import { leavesOf } from '../../../src/shared/piecing/tree.ts';
 import { drawings, mergedDrawings, slantedDrawings, slicingDrawings } from './drawings.ts';
 import { patchWords, reassemble } from './reassemble.ts';
@@ -37,7 +37,15 @@ function edgeWords(a: number | undefined, b: number | undefined): string {
 
 function sewnEdges(seams: SeamTree): readonly string[] {
   const paths = joinsOf(seams).flatMap(({ seam, closing }) => (closing === undefined ? [seam] : [seam, closing]));
-  return paths.flatMap((path) => path.slice(1).map((to, i) => edgeWords(path[i], to))).sort();
+  return paths.flatMap((path) => path.slice(1).map((to, i) => edgeWords(path[i], to)));
+}
+
+/** The edges between patches of one unit of the trade: its own method sews them. */
+function edgesInUnits(seams: SeamTree, drawing: Drawing): readonly string[] {
+  return unitsOf(seams).flatMap(({ patches }) => {
+    const own = patches.map((patch) => drawing.patches[patch] as Drawing['patches'][number]);
+    return innerEdges({ ...drawing, patches: own });
+  });
 }
 
 function innerEdges({ patches }: Drawing): readonly string[] {
@@ -97,7 +105,8 @@ describe('how a drawing is sewn', () => {
           if (unit.kind !== 'pieced') continue;
           const { patches } = unit.drawing;
           expect([...patchesOf(unit.seams)].sort((a, b) => a - b)).toEqual(patches.map((_, i) => i));
-          expect(sewnEdges(unit.seams)).toEqual(innerEdges(unit.drawing));
+          const sewn = [...sewnEdges(unit.seams), ...edgesInUnits(unit.seams, unit.drawing)];
+          expect(sewn.sort()).toEqual(innerEdges(unit.drawing));
         }
       }),
     );

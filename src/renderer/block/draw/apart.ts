@@ -40,8 +40,10 @@ function partDepth(part: BlockPart): number {
   return inner.length === 0 ? 0 : 1 + Math.max(...inner);
 }
 
+/** A unit of the trade inside opens at one stage, all its patches at once. */
 function depthOf(tree: SeamTree): number {
-  return tree.kind === 'patch' ? 0 : 1 + Math.max(...tree.parts.map(depthOf));
+  if (tree.kind === 'join') return 1 + Math.max(...tree.parts.map(depthOf));
+  return tree.kind === 'unit' ? 1 : 0;
 }
 
 /**
@@ -115,13 +117,21 @@ function openSeams(
   depth: number,
   moved: Point[],
 ): void {
-  if (tree.kind === 'patch') return;
+  if (tree.kind === 'unit') openUnit(tree.patches, middles, gap(length, depth) / 2, moved);
+  if (tree.kind !== 'join') return;
   const [first, second] = tree.parts;
   const [a, b] = [meanOf(patchesOf(first), middles), meanOf(patchesOf(second), middles)];
   const open = gap(length, depth) / 2;
   for (const patch of patchesOf(first)) moved[patch] = plus(moved[patch] ?? HERE, away(b, a, open));
   for (const patch of patchesOf(second)) moved[patch] = plus(moved[patch] ?? HERE, away(a, b, open));
   for (const part of tree.parts) openSeams(part, middles, gap, length, depth + 1, moved);
+}
+
+function openUnit(patches: readonly number[], middles: readonly Point[], open: number, moved: Point[]): void {
+  const middle = meanOf(patches, middles);
+  for (const patch of patches) {
+    moved[patch] = plus(moved[patch] ?? HERE, away(middle, middles[patch] ?? HERE, open));
+  }
 }
 
 function meanOf(patches: readonly number[], middles: readonly Point[]): Point {

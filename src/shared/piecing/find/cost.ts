@@ -1,4 +1,5 @@
-import type { SeamCensus } from '../census.ts';
+import { keyed } from '../distinct.ts';
+import { joinsOf, loosePatchesOf, type SeamKind, type SeamTree, unitsOf } from '../seamTree.ts';
 import type { Shape } from '../shape.ts';
 
 /**
@@ -36,7 +37,7 @@ export function partCost(kind: keyof typeof LESSONS, things: number): Cost {
 export const LOG: Cost = { effort: SEAM, lessons: THING_LESSON };
 
 /** Making one unit and learning it. Its patches are handled one by one unless the trade makes it from larger pieces. */
-export function unitCost(shape: Shape, patches: number, census: SeamCensus): Cost {
+export function unitCost(shape: Shape, patches: number): Cost {
   switch (shape.kind) {
     case 'plain':
     case 'log':
@@ -50,16 +51,34 @@ export function unitCost(shape: Shape, patches: number, census: SeamCensus): Cos
     case 'quarter-circle':
       return { effort: 1 + CURVED, lessons: 4 };
     case 'pieced':
-      return { effort: 0.5 * patches + seamEffort(census), lessons: 4 + 0.5 * patches };
+      return treeCost(shape.seams);
     default:
       return { effort: 0.5 * patches, lessons: 1.5 };
   }
 }
 
-/** The seams inside a unit. */
-function seamEffort({ full, partial, setIn, curved }: SeamCensus): number {
-  return SEAM * (full + partial + setIn + curved) + PARTIAL * partial + SET_IN * setIn + CURVED * curved;
+/**
+ * A unit that is no unit of the trade: the patches and the units of the trade it is sewn from are laid out one by one. Each of
+ * those units is made like any other, and learnt once.
+ */
+export function treeCost(tree: SeamTree): Cost {
+  const loose = loosePatchesOf(tree).length;
+  const inside = unitsOf(tree);
+  const seams = joinsOf(tree).reduce((all, { sewn }) => all + SEAM + EXTRA[sewn], 0);
+  const own: Cost = { effort: 0.5 * loose + seams, lessons: 4 + 0.5 * (loose + inside.length) };
+  const learnt = new Set<string>();
+  const made = inside.map(({ shape, patches }): Cost => {
+    const cost = unitCost(shape, patches.length);
+    const { key } = keyed(shape);
+    const known = learnt.has(key);
+    learnt.add(key);
+    return known ? { ...cost, lessons: 0 } : cost;
+  });
+  return sum([own, ...made]);
 }
+
+/** What a seam costs beyond a straight one from edge to edge. */
+const EXTRA: Readonly<Record<SeamKind, number>> = { full: 0, partial: PARTIAL, 'set-in': SET_IN, curved: CURVED };
 
 /** Effort and lessons together. */
 export function total({ effort, lessons }: Cost): number {

@@ -10,8 +10,11 @@ import type { FieldPatch } from './fieldPatch.ts';
 /** Some patches of the drawing in a box of it, each with its number. */
 export interface Held {
   readonly box: Box;
-  readonly patches: readonly { readonly index: number; readonly patch: FieldPatch }[];
+  readonly patches: readonly { readonly index: number; readonly patch: HeldPatch }[];
 }
+
+/** What units are known by. */
+export type HeldPatch = Pick<FieldPatch, 'role' | 'corners' | 'box' | 'isRectangle'>;
 
 /**
  * Whether the patches in a box are a unit of this shape, lying this way. The shape's roles are only names of places, such as

@@ -7,6 +7,7 @@ import { distinct } from '../distinct.ts';
 import type { BlockPart, Part, Unit } from '../piecing.ts';
 import { type LooseLeaf, turnSub } from '../sub.ts';
 import { leavesOf, mapTree } from '../tree.ts';
+import { withInside } from '../unitsInside.ts';
 import { total } from './cost.ts';
 import { type Field, fieldOf } from './field.ts';
 import { seamFindings, unkeptFinding } from './findings.ts';
@@ -135,6 +136,6 @@ function named(root: Part<LooseLeaf>): Pick<Pieced, 'root' | 'units' | 'census'>
     },
     (box) => box,
   );
-  const all = [...units.values()];
+  const all = withInside(units.values());
   return { root: tree, units: all, census: seamCensus(tree, all) };
 }

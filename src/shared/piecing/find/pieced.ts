@@ -7,7 +7,8 @@ import { tidied } from '../../drawing/vertex.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { boxOf, type Field } from './field.ts';
 import type { Region } from './fieldPatch.ts';
-import { type PinnedSeam, seamsFor } from './seams/seams.ts';
+import { seamsWithUnits } from './made/choose.ts';
+import type { PinnedSeam } from './seams/seams.ts';
 
 /**
  * A rectangle that is no unit of the trade as a unit of its own: its patches as a small drawing, and the tree of seams that
@@ -32,7 +33,7 @@ export function piecedLeaf(
   });
   const { width, height } = box;
   const drawing = tidied(buildDrawing(width, height, polygons));
-  const seams = seamsFor(
+  const seams = seamsWithUnits(
     drawing,
     pinned.map(([a, b]) => [here(a), here(b)]),
   );

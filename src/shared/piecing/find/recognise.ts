@@ -6,11 +6,11 @@ import type { LooseLeaf } from '../sub.ts';
 import { CORNERS } from '../turnShape.ts';
 import { boxOf, type Field } from './field.ts';
 import type { FieldPatch, Region } from './fieldPatch.ts';
-import { type Held, matched } from './match.ts';
+import { type Held, type HeldPatch, matched } from './match.ts';
 import { recogniseBoard } from './recogniseBoard.ts';
 
 /** No unit with diagonals or arcs that the trade makes as one thing has more patches. */
-const MOST_CUT = 5;
+export const MOST_CUT = 5;
 
 /**
  * The unit of the trade that a rectangle of the drawing is, however it lies: found by its geometry alone. Null when the
@@ -21,14 +21,24 @@ export function recognise(field: Field, region: Region, patches: readonly number
   const plain = patches.every((index) => field.patches[index]?.isRectangle);
   if (!plain && patches.length > MOST_CUT) return null;
   const box = boxOf(field, region);
-  const held: Held = { box, patches: patches.map((index) => ({ index, patch: field.patches[index] as FieldPatch })) };
-  const [only, ...more] = held.patches;
+  return recogniseHeld({
+    box,
+    patches: patches.map((index) => ({ index, patch: field.patches[index] as FieldPatch })),
+  });
+}
+
+/** The unit of the trade that patches in a box are; null when the trade has no unit like it. */
+export function recogniseHeld(held: Held): LooseLeaf | null {
+  const { box, patches } = held;
+  const plain = patches.every(({ patch }) => patch.isRectangle);
+  if (!plain && patches.length > MOST_CUT) return null;
+  const [only, ...more] = patches;
   if (only === undefined) return null;
   const { width, height } = box;
   if (more.length === 0) {
     if (!plain) return null;
     const shape: Shape = { kind: 'plain', width, height, role: only.patch.role };
-    return { kind: 'unit', shape, turn: UNTURNED, box, patches };
+    return { kind: 'unit', shape, turn: UNTURNED, box, patches: [only.index] };
   }
   return plain ? recogniseBoard(held) : recogniseCut(held);
 }
@@ -111,7 +121,7 @@ function cornersFor({ box, patches }: Held): readonly Candidate[] {
 }
 
 /** The leg of a triangle with its square corner here and two equal upright sides; null for any other patch. */
-function legAt({ corners }: FieldPatch, here: { readonly x: number; readonly y: number }): number | null {
+function legAt({ corners }: HeldPatch, here: { readonly x: number; readonly y: number }): number | null {
   const others = corners.filter((corner) => distance(corner, here) >= MEANT);
   const [a, b, ...more] = others;
   if (a === undefined || b === undefined || more.length > 0 || corners.length !== 3) return null;

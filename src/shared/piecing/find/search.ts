@@ -1,5 +1,5 @@
 import { afterTurn, type Box, type Turn, undoTurn } from '../../drawing/turn.ts';
-import { NO_SEAMS, shapeCensus } from '../census.ts';
+import { shapeCensus } from '../census.ts';
 import type { LooseLeaf } from '../sub.ts';
 import { mapFour } from '../tree.ts';
 import { type Cost, LOG, partCost, sum, total, unitCost } from './cost.ts';
@@ -149,7 +149,7 @@ export class Search {
 
   #unitPlan(region: Region): Plan {
     const { shape, patches } = this.unit(region);
-    return { decide: () => UNIT, cost: unitCost(shape, patches.length, shapeCensus(shape)) };
+    return { decide: () => UNIT, cost: unitCost(shape, patches.length) };
   }
 
   /** Both sides of the pinned seam are made first, whichever way their own seams run. */
@@ -253,7 +253,7 @@ export class Search {
     const inner = isCore ? about : further;
     if (inner === null) return null;
     const { width, height } = boxOf(this.field, log);
-    const own = unitCost({ kind: 'log', width, height, role: '' }, 1, NO_SEAMS);
+    const own = unitCost({ kind: 'log', width, height, role: '' }, 1);
     const decide = () => {
       const last = { side, box: this.#boxIn(region, log) };
       return { kind: 'rounds', rest: this.#boxIn(region, rest), isCore, log: last } as const;

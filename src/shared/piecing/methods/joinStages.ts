@@ -5,6 +5,8 @@ import { count, type Traced } from '../../measure/traced.ts';
 import { both, clothOf, type Part, type Work } from '../allowance/work.ts';
 import type { Scale, Stage } from '../method.ts';
 import type { SeamJoin } from '../seamTree.ts';
+import type { TradeShape } from '../tradeUnit.ts';
+import { unitCalled } from '../unitNames.ts';
 import { curvedOn, isRoundInside } from './curvedJoin.ts';
 import type { JoinGroup, JoinStep } from './joinGroups.ts';
 import { openedPart, pressArrow, type Stretch, sewnOver, stretchesOf } from './joins.ts';
@@ -106,8 +108,7 @@ function laidOn(work: Work, { join, first, added }: JoinStep): Picture {
 
 /** How a join is sewn, at length the first time a unit has one of its kind. */
 function wordsOf(work: Work, { join, ...parts }: JoinStep, scale: Scale, again: boolean): readonly (string | Traced)[] {
-  const [first, added] = [parts.first, parts.added].map(({ size }) => (size === 1 ? 'piece' : 'part'));
-  const two = first === added ? `the two ${first}s` : `the ${added} and the ${first}`;
+  const two = bothWords(wordFor(join, parts.first), wordFor(join, parts.added));
   const close =
     join.closing === undefined ? '' : ' Then finish the seam that was left open, from where it ends to the edge.';
   switch (join.sewn) {
@@ -127,6 +128,21 @@ function wordsOf(work: Work, { join, ...parts }: JoinStep, scale: Scale, again: 
     case 'curved':
       return again ? [`Sew ${two} together along their curve in the same way.`] : curvedWords(two, scale);
   }
+}
+
+/** What one side of a join is: a piece, a unit that was made before, or a part of several. */
+type Word = 'piece' | 'part' | TradeShape['kind'];
+
+function wordFor({ parts }: SeamJoin, side: Part): Word {
+  const unit = parts.flatMap((part) => (part.kind === 'unit' ? [part] : []));
+  const made = unit.find(({ patches }) => patches.length === side.size && patches.every((patch) => side.has(patch)));
+  return made?.shape.kind ?? (side.size === 1 ? 'piece' : 'part');
+}
+
+function bothWords(first: Word, added: Word): string {
+  const called = (word: Word, many = 1) =>
+    word === 'piece' || word === 'part' ? `${word}${many === 1 ? '' : 's'}` : unitCalled(word, many);
+  return first === added ? `the two ${called(first, 2)}` : `the ${called(added)} and the ${called(first)}`;
 }
 
 function setInWords(work: Work, join: SeamJoin, two: string, scale: Scale): readonly (string | Traced)[] {

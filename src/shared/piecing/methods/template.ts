@@ -2,18 +2,22 @@ import { flatCorners } from '../../drawing/curve.ts';
 import { doubleArea } from '../../drawing/drawing.ts';
 import type { Point } from '../../drawing/turn.ts';
 import { same } from '../../measure/inches.ts';
-import { given, rounded } from '../../measure/traced.ts';
+import { count, given, rounded, type Traced } from '../../measure/traced.ts';
 import { type Work, workOf } from '../allowance/work.ts';
+import { keyed } from '../distinct.ts';
 import { seamsFor } from '../find/seams/seams.ts';
 import type { Cut, Method, MethodPlan, Scale, Stage } from '../method.ts';
 import type { Unit } from '../piecing.ts';
-import type { SeamTree } from '../seamTree.ts';
+import { loosePatchesOf, type SeamTree, type SeamUnit, unitsOf } from '../seamTree.ts';
 import { shapesOf } from '../templates/shapes.ts';
 import type { Template } from '../templates/template.ts';
 import { templateOf } from '../templates/templatesOf.ts';
+import { unitCalled } from '../unitNames.ts';
+import { type UnitInside, unitsInside } from '../unitsInside.ts';
 import { laidOut } from './cutTriangles.ts';
 import { joinGroups } from './joinGroups.ts';
 import { joinStages } from './joinStages.ts';
+import { openedPart } from './joins.ts';
 import { picture } from './picture.ts';
 import { inWords } from './pieceNames.ts';
 import { cloth } from './pieces.ts';
@@ -43,16 +47,19 @@ export function templatePlan(unit: Unit, scale: Scale): MethodPlan {
   const work = workOf(unit, scale.grid, { seam: scale.seam, points: 'blunted' });
   const drawing = workOf(unit, 1, { seam: scale.seam }).drawing;
   const unfinished = unfinishedSize(unit.width, unit.height, scale);
-  const templates = shapesOf(drawing).map((shape) => templateOf(work, shape));
+  const tree = treeOf(unit, drawing);
+  const templates = shapesOf(drawing, new Set(loosePatchesOf(tree))).map((shape) => templateOf(work, shape));
+  const takes = unitsInside(unit);
   return {
     cuts: templates.flatMap((template, i) => cutsOf(template, i + 1, scale)),
     yield: 1,
     unfinished,
     trimmed: false,
     stages: [
-      cutStage(templates),
-      ...joinStages(work, joinGroups(drawing, treeOf(unit, drawing)), scale, sizeWords(unit, unfinished)),
+      cutStage(work, tree, templates, takes),
+      ...joinStages(work, joinGroups(drawing, tree), scale, sizeWords(unit, unfinished)),
     ],
+    ...(takes.length === 0 ? {} : { takes }),
     templates: templates.filter(({ finished }) => !isRectangle(finished)),
   };
 }
@@ -88,20 +95,49 @@ function isRectangle(outline: readonly Point[]): boolean {
   return same(doubleArea(outline) / 2, side('x') * side('y'));
 }
 
-function cutStage(templates: readonly Template[]): Stage {
+/** What is at hand before the unit is sewn: pieces cut round templates and with the ruler, and units made before. */
+function cutStage(work: Work, tree: SeamTree, templates: readonly Template[], takes: readonly UnitInside[]): Stage {
   const shown = templates.flatMap(({ cut, notches, pieces }) => {
     return pieces.map(({ role }) => {
       const lines = notches.map(({ from, to }) => ({ kind: 'marked', from, to }) as const);
       return picture({ cloth: [cloth(role, flatCorners(cut))], lines });
     });
   });
-  const turned = templates.some(({ pieces }) => pieces.some(({ reversed }) => reversed > 0))
-    ? ' Where the template says so, turn it over for some of them.'
-    : '';
-  const notched = templates.some(({ notches }) => notches.length > 0) ? ' Mark the notches.' : '';
-  const plain = templates.some(({ finished }) => isRectangle(finished)) ? ' Cut squares and rectangles to size.' : '';
-  const words = [
-    `Lay each template on the right side of its fabric, the arrow along the straight grain, and cut on the outer line.${turned}${notched}${plain}`,
-  ];
-  return { words, scene: laidOut(shown, 'One piece of each template, cut out.') };
+  const units = firstOfEach(tree).map(({ patches }) => openedPart(work, new Set(patches)));
+  const alt =
+    takes.length === 0 ? 'One piece of each template, cut out.' : 'One of each piece, cut out, and of each unit.';
+  return { words: [...cutWords(templates), ...readyWords(takes)], scene: laidOut([...shown, ...units], alt) };
+}
+
+function cutWords(templates: readonly Template[]): readonly string[] {
+  const shaped = templates.filter(({ finished }) => !isRectangle(finished));
+  const ruled = templates.length > shaped.length ? ['Cut squares and rectangles to size.'] : [];
+  if (shaped.length === 0) return [ruled.join(' ')];
+  const turned = shaped.some(({ pieces }) => pieces.some(({ reversed }) => reversed > 0))
+    ? ['Where the template says so, turn it over for some of them.']
+    : [];
+  const notched = templates.some(({ notches }) => notches.length > 0) ? ['Mark the notches.'] : [];
+  const laid =
+    'Lay each template on the right side of its fabric, the arrow along the straight grain, and cut on the outer line.';
+  return [[laid, ...turned, ...notched, ...ruled].join(' ')];
+}
+
+/** The units that are made before, counted. */
+function readyWords(takes: readonly UnitInside[]): readonly (string | Traced)[] {
+  if (takes.length === 0) return [];
+  const each = takes.flatMap(({ unit, count: many }, i): readonly (string | Traced)[] => {
+    const joint = i === 0 ? '' : i === takes.length - 1 ? ' and ' : ', ';
+    return [joint, count(many, 'for each unit'), ` ${unitCalled(unit.kind, many)}`];
+  });
+  return [' For each have ready, made before: ', ...each, '.'];
+}
+
+/** One of each different unit that stands in the tree. */
+function firstOfEach(tree: SeamTree): readonly SeamUnit[] {
+  const first = new Map<string, SeamUnit>();
+  for (const unit of unitsOf(tree)) {
+    const { key } = keyed(unit.shape);
+    if (!first.has(key)) first.set(key, unit);
+  }
+  return [...first.values()];
 }

@@ -16,10 +16,14 @@ export interface ShapedPatch {
   readonly reversed: boolean;
 }
 
-/** The shapes a drawing's patches have, in the order they are first met. Notches count: they must match as well. */
-export function shapesOf(drawing: Drawing): readonly ShapeOf[] {
+/**
+ * The shapes some of a drawing's patches have, in the order they are first met. Notches count: they must match as well.
+ * @param among numbers of the patches, in the drawing's order; all of them when left out
+ */
+export function shapesOf(drawing: Drawing, among?: ReadonlySet<number>): readonly ShapeOf[] {
   const found = new Map<string, { shape: string; first: string; patches: ShapedPatch[] }>();
   drawing.patches.forEach((patch, index) => {
+    if (among?.has(index) === false) return;
     const sides = sidesOf(drawing, patch);
     const [plain, mirrored] = [firstTurn(sides), firstTurn(mirroredSides(sides))];
     const [shape = plain] = [plain, mirrored].sort();
