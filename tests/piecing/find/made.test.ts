@@ -38,12 +38,15 @@ describe('units of the trade inside a unit that is none', () => {
     expect([...insideOf(id)].sort()).toEqual([...inside].sort());
   });
 
-  test('a nine-patch on its point keeps its true size: its side is the half diagonal of the square it stands in', () => {
+  test('a square in a square on its point keeps its true size: its side is the half diagonal of the square it stands in', () => {
+    const lowered = lower(starter('economy'), {}, starterBook(), '');
+    const [unit] = lowered.ok ? lowered.value.units.filter(({ kind }) => kind === 'square-in-square') : [];
+    expect(unit?.width).toBeCloseTo(4 / Math.SQRT2, 9);
+  });
+
+  test('squares on their point that no ruler has are no nine-patch: cut round a template they come out true', () => {
     const drawing = onPoint(6, (x, y) => ['a', 'b', 'c'][(x % 2) + (y % 2)] as string, 3);
-    const [unit] = unitsOf(seamsWithUnits(drawing));
-    expect(unit?.shape.kind).toBe('nine-patch');
-    expect(unit?.shape.width).toBeCloseTo(6 / Math.SQRT2, 9);
-    expect(unit?.patches).toHaveLength(9);
+    expect(unitsOf(seamsWithUnits(drawing))).toEqual([]);
   });
 
   test('are the same ones however the block is turned, and their mirror images when it is mirrored', () => {

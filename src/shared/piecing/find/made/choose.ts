@@ -1,4 +1,5 @@
 import type { Drawing } from '../../../drawing/drawing.ts';
+import { MEANT } from '../../../drawing/near.ts';
 import type { Point } from '../../../drawing/turn.ts';
 import { described, keyed } from '../../distinct.ts';
 import type { SeamTree, SeamUnit } from '../../seamTree.ts';
@@ -49,13 +50,42 @@ export function unitsIn(drawing: Drawing): readonly SeamUnit[] {
   for (const held of rectanglesIn(drawing)) {
     if (held.patches.length === drawing.patches.length) continue;
     const leaf = recogniseHeld(held);
-    if (leaf === null || leaf.shape.kind === 'pieced') continue;
+    if (leaf === null || leaf.shape.kind === 'pieced' || isOffRuler(leaf.shape)) continue;
     const patches = held.patches.map(({ index }) => index);
     // Of one square seen two ways, as a square in a square may be, the first will do.
     const key = patches.join(' ');
     if (!found.has(key)) found.set(key, { kind: 'unit', shape: described(leaf.shape, leaf.turn), patches });
   }
   return [...found.values()];
+}
+
+/**
+ * Whether a unit is sewn from strips or squares that no ruler has: they are not trimmed, so that what each is off adds up. Cut round
+ * templates they come out true.
+ */
+function isOffRuler(shape: TradeShape): boolean {
+  const cells = cellsOf(shape);
+  if (cells === null) return false;
+  const sides = [shape.width / cells.columns, shape.height / cells.rows];
+  return sides.some((side) => Math.abs(side * PARTS - Math.round(side * PARTS)) > PARTS * MEANT);
+}
+
+/** Sides of squares and strips that fall on a ruler at some size of the block are so many parts of a grid unit. */
+const PARTS = 24;
+
+function cellsOf(shape: TradeShape): { readonly columns: number; readonly rows: number } | null {
+  switch (shape.kind) {
+    case 'four-patch':
+      return { columns: 2, rows: 2 };
+    case 'nine-patch':
+      return { columns: 3, rows: 3 };
+    case 'checkerboard':
+      return shape;
+    case 'rails':
+      return { columns: 1, rows: shape.roles.length };
+    default:
+      return null;
+  }
 }
 
 /** What a unit saves over its patches sewn one by one. */
