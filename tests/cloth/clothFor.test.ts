@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Cloth, PieceLine } from '../../src/shared/cloth/cloth.ts';
+import { batchesOf } from '../../src/shared/quilt/sized.ts';
 import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { demoPattern, starterRecipes } from '../helpers/starters.ts';
@@ -48,12 +49,13 @@ describe.each(everySize())('%s', (_, out, { quilt, blocks, cloth, size }) => {
 
   test('pieces cut are the pieces of whole batches, and spares are fewer than one batch gives', () => {
     for (const block of blocks) {
-      for (const { unit, plan, batches } of block.units) {
+      for (const sized of block.units) {
+        const { unit, plan } = sized;
         const uses = cloth.pieces
           .flatMap(({ use }) => use)
           .filter((use) => use.block === block.id && use.unit === unit.key);
         const cut = uses.reduce((sum, { count }) => sum + count, 0);
-        expect(cut).toBe(plan.cuts.reduce((sum, { count }) => sum + count, 0) * batches);
+        expect(cut).toBe(plan.cuts.reduce((sum, { count }) => sum + count, 0) * batchesOf(sized));
       }
     }
     for (const line of cloth.pieces.filter(({ cutAs }) => cutAs === 'piece')) {

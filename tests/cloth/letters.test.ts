@@ -25,8 +25,7 @@ function size(...units: readonly (readonly [role: string, side: number])[]): Let
     oversize: 0,
     perBlock: 1,
     needed: 1,
-    batches: 1,
-    spare: 0,
+    runs: [{ mirrored: false, needed: 1, before: 0 }],
   }));
   return { blocks: [{ id: 'A', grid: 1, count: 1, units: sized, unfinished }], quilt: { patches: [], triangles: [] } };
 }

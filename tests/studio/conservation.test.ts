@@ -2,10 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { outlinePoints } from '../../src/shared/drawing/curve.ts';
 import { type Drawing, doubleArea } from '../../src/shared/drawing/drawing.ts';
 import { type Point, turnPoint, turnSize } from '../../src/shared/drawing/turn.ts';
+import type { Unit } from '../../src/shared/piecing/piecing.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
+import { unitsInside } from '../../src/shared/piecing/unitsInside.ts';
 import { clip } from '../../src/shared/quilt/onPoint/clip.ts';
 import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
 import type { BlockLeaf } from '../../src/shared/quilt/quilt.ts';
+import { batchesOf } from '../../src/shared/quilt/sized.ts';
 import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern, testPatternNames } from '../helpers/fixtures.ts';
@@ -69,11 +72,19 @@ function finishedArea({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap
 }
 
 /** Units of each block in the whole quilt, counted in the seam trees. */
-function unitsInTrees({ blocks }: WorkedOut, { quilt }: WorkedSize): ReadonlyMap<string, number> {
+function unitsInTrees({ blocks }: WorkedOut, { quilt, blocks: sized }: WorkedSize): ReadonlyMap<string, number> {
   const units = new Map<string, number>();
   for (const leaf of quilt.blocks) {
     const block = blocks.find(({ id }) => id === leaf.block);
-    if (block !== undefined) for (const { unit } of leavesOf(block.piecing.root)) add(units, `${block.id} ${unit}`, 1);
+    if (block === undefined) continue;
+    const all = new Map(block.piecing.units.map((unit) => [unit.key, unit]));
+    for (const { unit } of leavesOf(block.piecing.root)) {
+      add(units, `${block.id} ${unit}`, 1);
+      const inside = unitsInside(all.get(unit) as Unit);
+      // On paper a unit is sewn patch by patch, whatever stands in it.
+      const takes = sized.find(({ id }) => id === block.id)?.units.find((one) => one.unit.key === unit)?.plan.takes;
+      if (takes !== undefined) for (const one of inside) add(units, `${block.id} ${one.unit.key}`, one.count);
+    }
   }
   return units;
 }
@@ -98,10 +109,16 @@ describe.each(everySize)('%s', (_name, out, size) => {
     const trees = unitsInTrees(out, size);
     const made = size.blocks.flatMap(({ id, units }) => units.map((unit) => ({ id, ...unit })));
     expect(made.filter(({ needed }) => needed > 0).length).toBe(trees.size);
-    for (const { id, unit, needed, batches, spare, plan } of made) {
+    for (const { id, unit, needed, runs, plan } of made) {
       expect(needed).toBe(trees.get(`${id} ${unit.key}`) ?? 0);
-      expect(batches * plan.yield).toBe(needed + spare);
-      expect(spare).toBeLessThan(plan.yield);
+      expect(runs.reduce((sum, run) => sum + run.needed, 0)).toBe(needed);
+      // With what its likes left over, every run has enough, and less than a batch to spare.
+      for (const run of runs) {
+        const batches = batchesOf({ runs: [run], plan });
+        const spare = batches * plan.yield + ((plan.yield - (run.before % plan.yield)) % plan.yield) - run.needed;
+        expect(spare).toBeGreaterThanOrEqual(0);
+        expect(spare).toBeLessThan(plan.yield);
+      }
     }
   });
 
@@ -116,12 +133,13 @@ describe.each(everySize)('%s', (_name, out, size) => {
           (one) =>
             use.words.endsWith(one.use) &&
             // Strips of one fabric may stand in two sets of a unit, more of them in one than in the other.
-            use.count === sized.batches * one.count &&
+            use.count === batchesOf(sized) * one.count &&
             out.blocks.some((block) => block.id === use.block && block.fabricOf[one.role] === line.fabric),
         );
         if (sized === undefined || cut === undefined) throw new Error(`Nothing in the blocks is “${use.words}”`);
-        const needed = trees.get(`${use.block} ${use.unit}`) ?? 0;
-        return sum + Math.ceil((needed * cut.count) / sized.plan.yield);
+        expect(sized.needed).toBe(trees.get(`${use.block} ${use.unit}`) ?? 0);
+        const used = (units: number) => Math.ceil((units * cut.count) / sized.plan.yield);
+        return sized.runs.reduce((all, { before, needed }) => all + used(before + needed) - used(before), sum);
       }, 0);
       if (line.subCut === undefined) expect(line.count.value - line.spare, line.letter).toBe(used);
       else {

@@ -1,6 +1,6 @@
-import { count, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import { count, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { Cut } from '../piecing/method.ts';
-import type { SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import type { Run, SizedBlock, SizedUnit } from '../quilt/sized.ts';
 import type { PieceLine, PieceUse } from './cloth.ts';
 import { cutKey, type FabricOf, fabricFor, type Letters } from './letters.ts';
 
@@ -30,11 +30,19 @@ export function unitCuts(blocks: readonly SizedBlock[], fabricOf: FabricOf, lett
   );
 }
 
-/** Batches made of a unit: whole ones, enough for the quilt. */
-function batchesOf(sized: SizedUnit): Traced {
-  const needed = count(sized.needed, sized.plan.yield === 1 ? 'needed' : 'units');
-  if (sized.plan.yield === 1) return needed;
-  return rounded(over(needed, count(sized.plan.yield, 'at a time')), 1, 'up');
+/** Batches made of a unit: whole ones, enough for the quilt with what its likes left over. */
+function batchesOf({ needed, runs, plan }: SizedUnit): Traced {
+  if (plan.yield === 1) return count(needed, 'needed');
+  const [first, ...rest] = runs.map((run) => batchesFor(run, plan.yield));
+  if (first === undefined) return count(0, 'units');
+  return rest.length === 0 ? first : plus(first, ...rest);
+}
+
+function batchesFor({ mirrored, before, needed }: Run, at: number): Traced {
+  const units = count(needed, mirrored ? 'mirror images' : 'units');
+  const left = Math.min(needed, (at - (before % at)) % at);
+  const more = left === 0 ? units : minus(units, count(left, 'left over from others'));
+  return rounded(over(more, count(at, 'at a time')), 1, 'up');
 }
 
 /** Pieces cut for one cut of a unit: so many a batch. */
@@ -45,7 +53,8 @@ export function piecesOf({ sized, cut }: UnitCut): Traced {
 
 /** Of `pieces` cut, those the units needed do not use, in whole pieces. */
 export function spareOf({ sized, cut }: UnitCut, pieces: number): number {
-  return pieces - Math.ceil((sized.needed * cut.count) / sized.plan.yield - 1e-9);
+  const used = (units: number) => Math.ceil((units * cut.count) / sized.plan.yield - 1e-9);
+  return sized.runs.reduce((left, { before, needed }) => left - used(before + needed) + used(before), pieces);
 }
 
 const UNIT_WORDS: Readonly<Record<SizedUnit['unit']['kind'], string>> = {

@@ -66,6 +66,11 @@ export interface MethodPlan {
   readonly trims?: number;
   /** Units of the trade that are made first and sewn in whole: how many one batch takes. */
   readonly takes?: readonly UnitInside[];
+  /**
+   * Which way the pieces are cut from corner to corner, where that makes every unit of a batch of one hand: its mirror images take
+   * batches of their own. Left out, a batch makes either, or one unit alone.
+   */
+  readonly hand?: 'rising' | 'falling';
   /** Shapes to cut round, printed at true size. The cuts name them by their `shape`. */
   readonly templates?: readonly Template[];
   /** Papers to sew on, printed at true size. */

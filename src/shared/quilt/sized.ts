@@ -24,9 +24,24 @@ export interface SizedUnit {
   readonly plan: MethodPlan;
   /** Inches added to its pieces so that there is more to trim, whichever method that trims is chosen. */
   readonly oversize: Inches;
-  /** Units in one block, in the whole quilt; batches made; units left over. */
+  /** Units in one block, in the whole quilt. */
   readonly perBlock: number;
   readonly needed: number;
-  readonly batches: number;
-  readonly spare: number;
+  /** The units needed by the batches they come from: mirror images may take batches of their own. */
+  readonly runs: readonly Run[];
+}
+
+/** Units that come from the same batches. */
+export interface Run {
+  /** Whether they are sewn as mirror images, for reversed blocks. */
+  readonly mirrored: boolean;
+  readonly needed: number;
+  /** Units made before from the same batches, of this block or of others: what those leave over is used first. */
+  readonly before: number;
+}
+
+/** Batches made for a unit beyond those made before. */
+export function batchesOf({ runs, plan }: Pick<SizedUnit, 'runs' | 'plan'>): number {
+  const made = (units: number) => Math.ceil(units / plan.yield - 1e-9);
+  return runs.reduce((sum, { before, needed }) => sum + made(before + needed) - made(before), 0);
 }

@@ -2,12 +2,13 @@ import type { Finding } from '../measure/finding.ts';
 import type { Inches } from '../measure/inches.ts';
 import { count, given, named, plus, type Traced, times } from '../measure/traced.ts';
 import type { BlockChoice, Pattern } from '../pattern/schema.ts';
+import { isHanded } from '../piecing/likeness.ts';
 import type { Method, MethodPlan, Scale } from '../piecing/method.ts';
 import { methodNamed, methodsFor, nameOf } from '../piecing/methods/index.ts';
 import type { Unit } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import type { Quilt } from '../quilt/quilt.ts';
-import type { SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import type { Run, SizedBlock, SizedUnit } from '../quilt/sized.ts';
 import { oversizeOf } from './oversize.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
@@ -15,7 +16,7 @@ import type { WorkedBlock } from './workedOut.ts';
 export function sizeBlock(
   block: WorkedBlock,
   pattern: Pattern,
-  quilt: Pick<Quilt, 'block' | 'counts'> & Partial<Pick<Quilt, 'measures'>>,
+  quilt: Pick<Quilt, 'block' | 'counts'> & Partial<Pick<Quilt, 'measures' | 'reversed'>>,
 ): SizedBlock {
   const { drawing, root, units } = block.piecing;
   const { house } = pattern;
@@ -42,7 +43,8 @@ export function sizeBlock(
     // A unit inside one that is sewn another way, on paper say, is not made at all.
     units: made.flatMap((one) => {
       const perBlock = inOne.get(one.unit.key) ?? 0;
-      return perBlock === 0 ? [] : [{ ...one, ...countOf(one.plan, perBlock, times) }];
+      const reversed = isHanded(one.unit) ? perBlock * (quilt.reversed?.[block.id] ?? 0) : 0;
+      return perBlock === 0 ? [] : [{ ...one, ...countOf(one.plan, perBlock, times, reversed) }];
     }),
     unfinished: {
       width: unfinished(measure.width, house.seam),
@@ -61,7 +63,7 @@ function unfinished(finished: Inches, seam: Inches): Traced {
   return plus(given(finished, 'finished'), named(times(count(2, ''), given(seam, 'seam')), 'for two seams'));
 }
 
-type Counts = Pick<SizedUnit, 'perBlock' | 'needed' | 'batches' | 'spare'>;
+type Counts = Pick<SizedUnit, 'perBlock' | 'needed' | 'runs'>;
 
 function makeUnit(
   unit: Unit,
@@ -73,10 +75,13 @@ function makeUnit(
   return { unit, ...named, plan: method.plan(unit, scale), oversize: scale.oversize };
 }
 
-function countOf(plan: MethodPlan, perBlock: number, blocks: number): Counts {
+/** @param reversed of all units, those that go into reversed blocks and are mirror images there */
+function countOf(plan: MethodPlan, perBlock: number, blocks: number, reversed: number): Counts {
   const needed = perBlock * blocks;
-  const batches = Math.ceil(needed / plan.yield);
-  return { perBlock, needed, batches, spare: batches * plan.yield - needed };
+  const run = (units: number, mirrored: boolean): Run => ({ mirrored, needed: units, before: 0 });
+  if (plan.hand === undefined) return { perBlock, needed, runs: [run(needed, false)] };
+  const runs = [run(needed - reversed, false), run(reversed, true)];
+  return { perBlock, needed, runs: runs.filter((one) => one.needed > 0) };
 }
 
 /**

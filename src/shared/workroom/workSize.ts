@@ -11,6 +11,7 @@ import { pressQuilt } from '../pressing/pressQuilt.ts';
 import { layOut } from '../quilt/layOut.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
+import { madeTogether } from './madeTogether.ts';
 import { sizeBlock } from './sizeBlock.ts';
 import type { WorkedBlock, WorkedSize } from './workedOut.ts';
 
@@ -41,7 +42,8 @@ function pathOf(pattern: Pattern, size: Size): string {
  * @param letters the same in every size, so given once all sizes are laid out
  */
 export function workSize(pattern: Pattern, laid: LaidSize, fabricOf: FabricOf, letters: Letters): WorkedSize {
-  const { size, quilt, used, blocks } = laid;
+  const { size, quilt, used } = laid;
+  const blocks = madeTogether(laid.blocks, letters);
   const cloth = clothFor({ quilt, blocks, fabricOf, pattern, letters });
   const path = pathOf(pattern, size);
   const sewn = fitSize(pattern, size, quilt, used, blocks, path);

@@ -1,6 +1,8 @@
 import { longer } from '../../measure/inches.ts';
 import type { Bundle, Pattern } from '../../pattern/schema.ts';
-import type { Piecing } from '../../piecing/piecing.ts';
+import { keyed } from '../../piecing/distinct.ts';
+import type { Piecing, UnitKey } from '../../piecing/piecing.ts';
+import { loosePatchesOf, unitsOf } from '../../piecing/seamTree.ts';
 import { leavesOf } from '../../piecing/tree.ts';
 import type { BlockLeaf, Quilt } from '../../quilt/quilt.ts';
 import type { SizedBlock, SizedUnit } from '../../quilt/sized.ts';
@@ -81,15 +83,13 @@ function gather(
   const piecing = size.piecings.get(leaf.block);
   const sized = size.blocks.find(({ id }) => id === leaf.block);
   if (piecing === undefined || sized === undefined) return;
-  leavesOf(piecing.root).forEach((unit, index) => {
-    const own = sized.units.find((one) => one.unit.key === unit.unit);
-    if (own === undefined) return;
+  for (const { own, patches, spot } of unitsMade(piecing, sized)) {
     own.plan.cuts.forEach((cut, at) => {
       const fabric = fabricFor(size.fabricOf, leaf.block, cut.role);
       const made = stripCut(own, at, size.letters[cutKey(leaf.block, own.unit.key, at)] ?? '', size.bundle);
       if (made === null || cut.stripSet !== undefined || !isBundled(fabric, size.bundle)) return;
       const matched = size.bundle.match.includes(fabric);
-      const key = matched ? `${place} ${fabric}` : keyOf(own, place, index, fabric);
+      const key = matched ? `${place} ${fabric}` : keyOf(own, place, spot, fabric);
       const group = groups.get(key) ?? {
         id: groups.size,
         place,
@@ -99,16 +99,44 @@ function gather(
         length: 0,
       };
       groups.set(key, withCut(group, made, size.bundle));
-      for (const patch of unit.patches) {
+      for (const patch of patches) {
         if (piecing.drawing.patches[patch]?.role === cut.role) patchGroups.set(`${place} ${patch}`, group.id);
       }
+    });
+  }
+}
+
+/** A unit that is made for a block: which of the block's patches it becomes, and a name for its place. */
+interface UnitMade {
+  readonly own: SizedUnit;
+  readonly patches: readonly number[];
+  readonly spot: string;
+}
+
+/** Every unit made for one block: those of its tree, and those that are made first for a pieced one. */
+function unitsMade({ root, units }: Piecing, { units: sizes }: SizedBlock): readonly UnitMade[] {
+  const sizeOf = (key: UnitKey) => sizes.filter(({ unit }) => unit.key === key);
+  return leavesOf(root).flatMap((leaf, index) => {
+    const unit = units.find(({ key }) => key === leaf.unit);
+    return sizeOf(leaf.unit).flatMap((own): readonly UnitMade[] => {
+      const whole = { own, patches: leaf.patches, spot: `${index}` };
+      if (own.plan.takes === undefined || unit?.kind !== 'pieced') return [whole];
+      const patches = (of: readonly number[]) => of.map((patch) => leaf.patches[patch] as number);
+      const inside = unitsOf(unit.seams).flatMap((made, i) =>
+        sizeOf(keyed(made.shape).key).map((its) => ({
+          own: its,
+          patches: patches(made.patches),
+          spot: `${index}.${i}`,
+        })),
+      );
+      return [{ ...whole, patches: patches(loosePatchesOf(unit.seams)) }, ...inside];
     });
   });
 }
 
 /** Units made several at a time share their pieces within a block; every other unit has its own. */
-function keyOf({ plan, unit }: SizedUnit, place: number, index: number, fabric: string): string {
-  return plan.yield === 1 ? `${place} ${index} ${fabric}` : `${place} ${unit.key} ${fabric}`;
+function keyOf({ plan, unit }: SizedUnit, place: number, spot: string, fabric: string): string {
+  return plan.yield === 1 ? `${place} ${spot} ${fabric}` : `${place} ${unit.key} ${fabric}`;
 }
 
 function fabricValue(fabric: string, { pattern }: BundledSize): Value {

@@ -28,6 +28,7 @@ export const halfRectangle: Method = {
       yield: half.roles[0] === half.roles[1] ? 1 : 2,
       unfinished,
       trimmed: true,
+      hand: half.diagonal,
       stages: halfRectangleStages(half, plain(size), unfinished, scale),
     };
   },
