@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
@@ -73,6 +73,44 @@ describeWithTool('chromium', 'the cloth view', () => {
     await where.getByText(/^Pieces L, M: 4 patches/).waitFor();
   });
 
+  it('cuts a border along the cloth when told so, and buys the cloth that takes', async () => {
+    const { page } = one;
+    await cloth(page, 'Finishing');
+    const way = page.getByRole('radiogroup', { name: 'How Quay border is cut' });
+    await way.getByText('Along the cloth, in one piece').click();
+    await page.getByRole('button', { name: /^Undo: / }).waitFor();
+    await cloth(page, 'Cutting');
+    // The sides of the Cot's Quay border are cut 47½ long (34 × 52 finished, borders sewn on sides first), so the cloth is.
+    await page
+      .getByText(/^47½″$/)
+      .first()
+      .waitFor();
+  });
+
+  it('buys a fabric in fat quarters, and says how many and what they cost', async () => {
+    const { page } = one;
+    await cloth(page, 'Cutting');
+    await page.locator('#view').getByRole('button', { name: 'Buoy', exact: true }).click();
+    const panel = panelOf(page);
+    await panel.getByText('In sheets').click();
+    // 14 squares of 3⅛: 5 across 18 and 6 along 21 are 30, so one fat quarter does (plain geometry).
+    await page.getByText('1 fat quarter; fewer cannot do.').waitFor();
+    await page.getByRole('img', { name: /^How the sheets are cut: one kind of sheet/ }).waitFor();
+    await panel.getByLabel('Price of one fat quarter').fill('3.5');
+    await panel.getByLabel('Price of one fat quarter').press('Enter');
+    await cloth(page, 'Kits');
+    await page.getByText('1 fat quarter of Buoy').waitFor();
+    const table = page.getByRole('region', { name: 'What the cloth costs' });
+    // Twelve kits of one fat quarter at 3.50: 42.
+    await table.getByText('42.00').waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as a table (CSV)' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('harbour-lights-cot-12-kits.csv');
+    expect(readFileSync(await download.path(), 'utf8')).toContain('Foam,blocks (Cot),12,0.75,¾ yd');
+  });
+
   it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {
     const { page } = one;
     await page.emulateMedia({ colorScheme });
@@ -80,5 +118,14 @@ describeWithTool('chromium', 'the cloth view', () => {
     await cloth(page, 'Cutting');
     await page.getByRole('button', { name: /^Piece D / }).focus();
     await looks('cutting');
+    await cloth(page, 'Charts');
+    await page.getByText('Below 41″', { exact: false }).first().waitFor();
+    await looks('charts');
+    await cloth(page, 'Finishing');
+    await looks('finishing');
+    await cloth(page, 'Kits');
+    await page.locator('#view').getByRole('button', { name: 'Tide' }).first().click();
+    await panelOf(page).getByText('In sheets').click();
+    await looks('kits, and a fabric in sheets');
   });
 });

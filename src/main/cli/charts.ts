@@ -3,7 +3,7 @@ import { fractionOf } from '../../shared/measure/fraction.ts';
 import { explain } from '../../shared/measure/traced.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
-import { csvText } from './csv.ts';
+import { csvText } from '../../shared/writing/csv.ts';
 import { afterCutText, cutSizeText, usedFor } from './pieceWords.ts';
 
 type Cells = readonly (string | number)[];

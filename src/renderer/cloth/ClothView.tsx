@@ -8,11 +8,15 @@ import { Charts } from './charts/Charts.tsx';
 import styles from './cloth.module.css';
 import { type ClothPart, clothStore, useClothState } from './clothStore.ts';
 import { Cutting } from './cutting/Cutting.tsx';
+import { Finishing } from './finishing/Finishing.tsx';
+import { Kits } from './kits/Kits.tsx';
 import { CLOTH_COMMANDS, PARTS } from './parts.ts';
 
 const VIEW_OF: Readonly<Record<ClothPart, ComponentType<{ readonly worked: WorkedOut }>>> = {
   charts: Charts,
   cutting: Cutting,
+  finishing: Finishing,
+  kits: Kits,
 };
 
 /** What is bought, how it is cut, and what it is cut from. */

@@ -1,16 +1,18 @@
 import { createStore, useStore } from 'zustand';
 
 /** What of the cloth is looked at. */
-export type ClothPart = 'charts' | 'cutting';
+export type ClothPart = 'charts' | 'cutting' | 'finishing' | 'kits';
 
 /** What the cloth view remembers while the window is open. */
 export interface ClothState {
   readonly part: ClothPart;
   /** Letters of the pieces that the pointer or the keyboard is on; null when it is on none. */
   readonly under: readonly string[] | null;
+  /** How many kits are put together. */
+  readonly kits: number;
 }
 
-export const clothStore = createStore<ClothState>(() => ({ part: 'charts', under: null }));
+export const clothStore = createStore<ClothState>(() => ({ part: 'charts', under: null, kits: 12 }));
 
 /** One thing the cloth view remembers; what is shown follows it. */
 export function useClothState<T>(pick: (state: ClothState) => T): T {

@@ -5,6 +5,8 @@ import { type ClothPart, clothStore } from './clothStore.ts';
 export const PARTS: readonly { readonly id: ClothPart; readonly says: string }[] = [
   { id: 'charts', says: 'Charts' },
   { id: 'cutting', says: 'Cutting' },
+  { id: 'finishing', says: 'Finishing' },
+  { id: 'kits', says: 'Kits' },
 ];
 
 /** Every part by name, for the list of commands. */

@@ -3,6 +3,7 @@ import type { FabricNeed } from '../../../shared/cloth/cloth.ts';
 import { cuttingFigure, letterOf } from '../../../shared/diagrams/cuttingFigure.ts';
 import type { Ink } from '../../../shared/diagrams/figure.ts';
 import { sheetsFigure } from '../../../shared/diagrams/sheetsFigure.ts';
+import { explain } from '../../../shared/measure/traced.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Figure, type FigureProps, type Picked } from '../../parts/figure/Figure.tsx';
@@ -48,6 +49,7 @@ export function FabricPlan({ fabric, need, size, inks }: FabricPlanProps) {
         <span>
           {sheets === undefined ? null : `${sheetWords(sheets)} `}
           {plan.stripCount === 0 ? null : proofWords(need)}
+          <span className={styles.under}>{reasonOf(need)}</span>
         </span>
       </p>
       <PieceKeys lines={lines} label={`Pieces of ${fabric.name}`} />
@@ -55,6 +57,13 @@ export function FabricPlan({ fabric, need, size, inks }: FabricPlanProps) {
       {plan.stripCount === 0 ? null : <CutFigure figure={strips} inks={inks} />}
     </article>
   );
+}
+
+/** Why so much is bought, and how much of the cloth ends up in pieces. */
+function reasonOf({ plan, sheets, yards }: FabricNeed): string {
+  const used = (share: number) => `${Math.round(share * 100)} % of it is used`;
+  const inSheets = sheets === undefined ? [] : [`Of the ${sheets.name}s ${used(sheets.used)}.`];
+  return [...inSheets, ...(plan.stripCount === 0 ? [] : [`${explain(yards)}; ${used(plan.used)}.`])].join(' ');
 }
 
 function Bought({ need: { sheets, yards } }: { readonly need: FabricNeed }) {

@@ -10,6 +10,7 @@ import { Choice } from '../Choice.tsx';
 import { ColourPick } from '../ColourPick.tsx';
 import { Pick } from '../Pick.tsx';
 import { TextField } from '../TextField.tsx';
+import { BoughtPart } from './BoughtPart.tsx';
 
 const VALUES: readonly { readonly id: Value; readonly says: string }[] = [
   { id: 'light', says: 'Light' },
@@ -53,6 +54,7 @@ export function FabricPanel({ fabric: id, onBack, backTo }: FabricPanelProps) {
       <p className="quiet small">
         The value chooses the hatch that stands for this fabric where the pattern is printed without colour.
       </p>
+      <BoughtPart fabric={fabric} />
       <RemoveFabric fabric={fabric} onGone={onBack} />
     </SidePanel>
   );
