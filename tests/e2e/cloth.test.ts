@@ -18,6 +18,26 @@ async function cloth(page: Page, part: string): Promise<void> {
   await page.locator('#view').getByText(part, { exact: true }).first().click();
 }
 
+/** Puts a pattern of the tests on the table. */
+async function bring(page: Page, name: string): Promise<void> {
+  const file = new URL(`../fixtures/patterns/${name}.pattern.json`, import.meta.url);
+  await page.evaluate(
+    async ([named, text]) => {
+      const call = (to: string, input: unknown) =>
+        fetch(`/call/${to}`, {
+          method: 'POST',
+          headers: { 'content-type': 'application/json' },
+          body: JSON.stringify([input]),
+        }).then((answer) => answer.json());
+      const { value } = await call('importFile', { name: `${named}.json`, text });
+      await call('openPattern', value.id);
+    },
+    [name, readFileSync(file, 'utf8')],
+  );
+  await page.reload();
+  await page.getByText(/^Fits/).first().waitFor();
+}
+
 /** What axe finds wrong, one line each. */
 async function trouble(page: Page): Promise<readonly string[]> {
   const { violations } = await new AxeBuilder({ page }).analyze();
@@ -111,6 +131,28 @@ describeWithTool('chromium', 'the cloth view', () => {
     expect(readFileSync(await download.path(), 'utf8')).toContain('Foam,blocks (Cot),12,0.75,¾ yd');
   });
 
+  it('tells whether one bundle is enough, lets strips be set aside, and takes another bundle', async () => {
+    const { page } = one;
+    await bring(page, 'six-lamps');
+    await cloth(page, 'Bundle');
+    // Six such blocks bordered to about 41 × 57 come from one bundle of forty strips (common practice).
+    await page.getByRole('heading', { name: 'One bundle is enough for Lap.' }).waitFor();
+    await page.getByText(/^What breaks first:/).waitFor();
+    for (const number of [21, 22, 23, 24]) await page.getByRole('button', { name: `${number}, dark` }).press('Space');
+    await page.getByText('Without these 4 strips the others are not enough.').waitFor();
+    await page.getByRole('button', { name: '24, dark, set aside' }).press('Space');
+    await page.getByText(/^Without these 3 strips the others are enough/).waitFor();
+    await page.getByRole('button', { name: 'Take them back' }).click();
+    await page.getByRole('button', { name: /^Take this bundle: As few strips as will do/ }).click();
+    await page.getByRole('button', { name: 'Undo: change the bundle of strips' }).waitFor();
+    await page.getByRole('heading', { name: 'One bundle is enough for Lap.' }).waitFor();
+    await panelOf(page).getByLabel('Dark', { exact: true }).fill('9');
+    await panelOf(page).getByLabel('Dark', { exact: true }).press('Enter');
+    await page.getByRole('heading', { name: /^One bundle is not enough for Lap: it takes 2\.$/ }).waitFor();
+    await page.getByText(/^The fewest strips that would do:/).waitFor();
+    expect(await trouble(page)).toEqual([]);
+  });
+
   it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {
     const { page } = one;
     await page.emulateMedia({ colorScheme });
@@ -121,6 +163,10 @@ describeWithTool('chromium', 'the cloth view', () => {
     await cloth(page, 'Charts');
     await page.getByText('Below 41″', { exact: false }).first().waitFor();
     await looks('charts');
+    await cloth(page, 'Bundle');
+    await page.getByRole('button', { name: 'Make it from a bundle of strips' }).click();
+    await page.getByRole('heading', { name: /^No number of these bundles is enough for Cot/ }).waitFor();
+    await looks('a bundle that no number of is enough');
     await cloth(page, 'Finishing');
     await looks('finishing');
     await cloth(page, 'Kits');

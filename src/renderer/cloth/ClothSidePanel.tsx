@@ -1,7 +1,9 @@
 import { FabricPanel } from '../parts/panels/FabricPanel.tsx';
-import { useSelection, useWorked } from '../state/hooks.tsx';
+import { usePattern, useSelection, useWorked } from '../state/hooks.tsx';
 import { WHOLE_PATTERN } from '../state/selection.ts';
+import { BundlePanel } from './bundle/BundlePanel.tsx';
 import { ClothPanel } from './ClothPanel.tsx';
+import { useClothState } from './clothStore.ts';
 import { PiecePanel } from './PiecePanel.tsx';
 import { pieceRows } from './pieceRows.ts';
 
@@ -9,10 +11,13 @@ import { pieceRows } from './pieceRows.ts';
 export function ClothSidePanel() {
   const [selection, select] = useSelection();
   const worked = useWorked();
+  const { bundle } = usePattern();
+  const part = useClothState((state) => state.part);
   const back = () => select(WHOLE_PATTERN);
   if (selection.kind === 'fabric')
     return <FabricPanel fabric={selection.fabric} onBack={back} backTo="All the cloth" />;
   const rows = selection.kind === 'piece' && worked !== null ? pieceRows(worked) : [];
   const row = selection.kind === 'piece' ? rows.find(({ letter }) => letter === selection.letter) : undefined;
-  return row === undefined ? <ClothPanel /> : <PiecePanel row={row} onBack={back} />;
+  if (row !== undefined) return <PiecePanel row={row} onBack={back} />;
+  return part === 'bundle' && bundle !== undefined ? <BundlePanel bundle={bundle} /> : <ClothPanel />;
 }

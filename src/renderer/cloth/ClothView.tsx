@@ -3,6 +3,7 @@ import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { useCommands } from '../commands/context.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { useWorked } from '../state/hooks.tsx';
+import { BundlePart } from './bundle/BundlePart.tsx';
 import { ClothSidePanel } from './ClothSidePanel.tsx';
 import { Charts } from './charts/Charts.tsx';
 import styles from './cloth.module.css';
@@ -15,6 +16,7 @@ import { CLOTH_COMMANDS, PARTS } from './parts.ts';
 const VIEW_OF: Readonly<Record<ClothPart, ComponentType<{ readonly worked: WorkedOut }>>> = {
   charts: Charts,
   cutting: Cutting,
+  bundle: BundlePart,
   finishing: Finishing,
   kits: Kits,
 };

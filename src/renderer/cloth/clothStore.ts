@@ -1,7 +1,7 @@
 import { createStore, useStore } from 'zustand';
 
 /** What of the cloth is looked at. */
-export type ClothPart = 'charts' | 'cutting' | 'finishing' | 'kits';
+export type ClothPart = 'charts' | 'cutting' | 'bundle' | 'finishing' | 'kits';
 
 /** What the cloth view remembers while the window is open. */
 export interface ClothState {
@@ -10,9 +10,11 @@ export interface ClothState {
   readonly under: readonly string[] | null;
   /** How many kits are put together. */
   readonly kits: number;
+  /** Numbers of the strips of a bundle that are set aside, to try whether the others are enough. */
+  readonly aside: ReadonlySet<number>;
 }
 
-export const clothStore = createStore<ClothState>(() => ({ part: 'charts', under: null, kits: 12 }));
+export const clothStore = createStore<ClothState>(() => ({ part: 'charts', under: null, kits: 12, aside: new Set() }));
 
 /** One thing the cloth view remembers; what is shown follows it. */
 export function useClothState<T>(pick: (state: ClothState) => T): T {

@@ -1,0 +1,75 @@
+import { VALUES } from '../../../shared/cloth/bundle/allot.ts';
+import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
+import type { Fewest } from '../../../shared/cloth/bundle/recast.ts';
+import type { Trial } from '../../../shared/cloth/bundle/stress.ts';
+import { inchesText } from '../../../shared/measure/fraction.ts';
+import type { Value } from '../../../shared/recipe/schema.ts';
+import type { Recast } from '../../../shared/workroom/recasts.ts';
+
+/** "One bundle is enough for Lap." */
+export function answerWords({ oneIsEnough, bundles }: BundleAnswer, size: string): string {
+  if (oneIsEnough) return `One bundle is enough for ${size}.`;
+  if (bundles === null) return `No number of these bundles is enough for ${size}.`;
+  return `One bundle is not enough for ${size}: it takes ${bundles}.`;
+}
+
+/** "20 light strips". */
+export function stripsText(many: number, value: Value): string {
+  return many === 1 ? `1 ${value} strip` : `${many} ${value} strips`;
+}
+
+/** "15 light and 18 dark". */
+export function fewestText(fewest: Fewest): string {
+  const said = VALUES.filter((value) => fewest[value] > 0).map((value) => `${fewest[value]} ${value}`);
+  return said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} and ${said.at(-1)}`;
+}
+
+/** What goes wrong in a trial. */
+export function trialName({ what, value }: Trial): string {
+  switch (what) {
+    case 'fewer':
+      return `Fewer ${value} strips`;
+    case 'shorter':
+      return 'Shorter strips';
+    case 'pinked':
+      return 'Pinked edges trimmed off';
+    case 'duplicates':
+      return `${value === undefined ? '' : capital(value)} fabrics that come twice`;
+    case 'split':
+      return `${capital(value ?? 'light')} strips that are of the other value`;
+    case 'rejected':
+      return 'Strips you will not use';
+  }
+}
+
+/** How much of it the pattern bears. */
+export function bearsText({ what, bears }: Trial): string {
+  if (what === 'shorter') return bears <= 0 ? 'none' : `${inchesText(bears)} shorter`;
+  if (what === 'pinked') return bears > 0 ? 'yes' : 'ends only';
+  if (bears <= 0) return 'none';
+  if (what === 'duplicates') return bears === 1 ? '1 fabric' : `${bears} fabrics`;
+  return bears === 1 ? '1 strip' : `${bears} strips`;
+}
+
+/** The one thing that goes wrong soonest when strips are missing, as a sentence; null when nothing is tried. */
+export function breaksFirst(trials: readonly Trial[]): string | null {
+  const fewer = trials.filter(({ what }) => what === 'fewer');
+  const [first] = fewer.toSorted((a, b) => a.bears - b.bears);
+  return first === undefined ? null : first.breaks;
+}
+
+/** What another bundle is, in words. */
+export function recastName({ kind, strips, change, fabric }: Recast, nameOf: (fabric: string) => string): string {
+  if (kind === 'without') return `Buy ${nameOf(fabric ?? '')} by the yard`;
+  const split = change.values === undefined ? '' : `: ${fewestText(change.values)}`;
+  return kind === 'fewest' ? `As few strips as will do, ${strips}${split}` : `${strips} strips${split}`;
+}
+
+function capital(words: string): string {
+  return `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
+}
+
+/** Words of the core as a sentence of their own. */
+export function sentence(words: string): string {
+  return `${capital(words)}.`;
+}
