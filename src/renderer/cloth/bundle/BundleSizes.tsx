@@ -12,7 +12,7 @@ export function BundleSizes({ worked }: { readonly worked: WorkedOut }) {
       <table className={styles.chart}>
         <thead>
           <tr>
-            <th scope="col"> </th>
+            <td />
             <SizeHeads worked={worked} />
           </tr>
         </thead>

@@ -17,7 +17,7 @@ export function KitCosts({ worked, kits }: { readonly worked: WorkedOut; readonl
         <table className={styles.chart}>
           <thead>
             <tr>
-              <th scope="col"> </th>
+              <td />
               <SizeHeads worked={worked} />
             </tr>
           </thead>
