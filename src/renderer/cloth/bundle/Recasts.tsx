@@ -1,11 +1,10 @@
-import { useMemo } from 'react';
 import { setBundle } from '../../../shared/pattern/edits/index.ts';
-import { recastsFor } from '../../../shared/workroom/recasts.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Button } from '../../parts/Button.tsx';
+import { useAway } from '../../state/away/useAway.ts';
 import { useAct } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
-import { useAfterwards } from '../useAfterwards.ts';
+import { Waiting } from '../Waiting.tsx';
 import { recastName } from './words.ts';
 
 interface RecastsProps {
@@ -13,19 +12,17 @@ interface RecastsProps {
   readonly size: WorkedSize;
 }
 
-const offers = ({ worked, size }: RecastsProps) => recastsFor(worked, size);
-
 /** The same pattern for another bundle: each offer is enough for the size, and is taken as one act. */
 export function Recasts({ worked, size }: RecastsProps) {
   const act = useAct();
-  const of = useMemo(() => ({ worked, size }), [worked, size]);
-  const recasts = useAfterwards(of, offers);
+  const asked = useAway('recasts', [worked.pattern, size.size.id]);
+  const recasts = asked.working ? null : asked.answer;
   const fabricName = (id: string) => worked.pattern.fabrics.find((fabric) => fabric.id === id)?.name ?? id;
   const sizeName = (id: string) => worked.pattern.sizes.find((one) => one.id === id)?.name ?? id;
   return (
     <section className={styles.section} aria-labelledby="other-bundles">
       <h2 id="other-bundles">Other bundles that would do for {size.size.name}</h2>
-      {recasts === null ? <p className="quiet">Being worked out…</p> : null}
+      <Waiting asked={asked} />
       {recasts?.length === 0 ? (
         <p className="quiet">
           None that is smaller or split another way. Change its counts at the side, or let fewer fabrics match.

@@ -1,23 +1,22 @@
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
-import { stress } from '../../../shared/cloth/bundle/stress.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import { useAway } from '../../state/away/useAway.ts';
 import styles from '../cloth.module.css';
-import { useAfterwards } from '../useAfterwards.ts';
+import { Waiting } from '../Waiting.tsx';
 import { bearsText, breaksFirst, trialName } from './words.ts';
-
-const tried = ({ wants, bundle }: BundleAnswer) => stress(wants, bundle);
 
 /** What happens when the bundle is not what it should be; nothing where it is not enough as it is. */
 export function StressTest({ size, answer }: { readonly size: WorkedSize; readonly answer: BundleAnswer }) {
-  const trials = useAfterwards(answer, tried);
-  if (!answer.oneIsEnough) return null;
+  const { wants, bundle, oneIsEnough } = answer;
+  const asked = useAway('stress', oneIsEnough ? [wants, bundle] : null);
+  if (!oneIsEnough) return null;
+  const trials = asked.answer;
   const first = trials === null ? null : breaksFirst(trials);
   return (
     <section className={styles.section} aria-labelledby="what-it-bears">
       <h2 id="what-it-bears">What {size.size.name} bears</h2>
-      {trials === null ? (
-        <p className="quiet">Being tried…</p>
-      ) : (
+      <Waiting asked={asked} />
+      {trials === null ? null : (
         <>
           {first === null ? null : (
             <p>

@@ -1,22 +1,18 @@
-import { useMemo } from 'react';
 import type { AtWidth, Cliff } from '../../../shared/cloth/cliffs.ts';
 import { inchesText, yardsText } from '../../../shared/measure/fraction.ts';
 import { same } from '../../../shared/measure/inches.ts';
-import type { Fabric } from '../../../shared/pattern/schema.ts';
-import { cliffsIn } from '../../../shared/workroom/clothWays.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Why } from '../../parts/Why.tsx';
+import { useAway } from '../../state/away/useAway.ts';
 import { useCurrentSize } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import { FabricName } from '../FabricName.tsx';
-import { useAfterwards } from '../useAfterwards.ts';
+import { Waiting } from '../Waiting.tsx';
 
 interface SizeOf {
   readonly worked: WorkedOut;
   readonly size: WorkedSize;
 }
-
-const workOutCliffs = ({ worked, size }: SizeOf) => cliffsIn(worked, size);
 
 /** What each fabric takes as the cloth is narrower or wider, and where that tips over. */
 export function WidthChart({ worked }: { readonly worked: WorkedOut }) {
@@ -25,8 +21,8 @@ export function WidthChart({ worked }: { readonly worked: WorkedOut }) {
 }
 
 function Widths({ worked, size }: SizeOf) {
-  const of = useMemo(() => ({ worked, size }), [worked, size]);
-  const cliffs = useAfterwards(of, workOutCliffs);
+  const asked = useAway('cliffs', [worked.pattern, size.size.id]);
+  const cliffs = asked.answer;
   const widths = cliffs?.[0]?.at.map(({ width }) => width) ?? [];
   return (
     <section className={styles.section} aria-labelledby="widths">
@@ -35,9 +31,8 @@ function Widths({ worked, size }: SizeOf) {
         The pattern asks for cloth of {inchesText(worked.pattern.house.usableWidth)}; everything is worked out anew at
         each width.
       </p>
-      {cliffs === null ? (
-        <p className="quiet">Being worked out…</p>
-      ) : (
+      <Waiting asked={asked} />
+      {cliffs === null ? null : (
         <table className={styles.chart}>
           <thead>
             <tr>
@@ -68,7 +63,9 @@ function Widths({ worked, size }: SizeOf) {
 
 function CliffRow({ cliff, worked }: { readonly cliff: Cliff; readonly worked: WorkedOut }) {
   const { fabrics, house } = worked.pattern;
-  const fabric = fabrics.find(({ id }) => id === cliff.fabric) as Fabric;
+  const fabric = fabrics.find(({ id }) => id === cliff.fabric);
+  // The answer may be a moment behind the pattern, and its fabric gone.
+  if (fabric === undefined) return null;
   return (
     <tr>
       <th scope="row">

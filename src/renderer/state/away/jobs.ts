@@ -1,6 +1,8 @@
+import { stress } from '../../../shared/cloth/bundle/stress.ts';
 import type { Step } from '../../../shared/measure/steps.ts';
 import type { TakenRecipe } from '../../../shared/pattern/edits/takeRecipe.ts';
 import type { Pattern } from '../../../shared/pattern/schema.ts';
+import { cliffsOf, recastsOf } from '../../../shared/workroom/asides.ts';
 import { findSizes } from '../../../shared/workroom/findSizes.ts';
 import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
@@ -13,6 +15,9 @@ import { workOut, workOutInSteps } from '../../../shared/workroom/workOut.ts';
 export const JOBS = {
   workOut: workOutInSteps,
   findSizes,
+  cliffs: cliffsOf,
+  stress,
+  recasts: recastsOf,
   recipeFacets,
   recipeUpdate: (pattern: Pattern, taken: TakenRecipe): RecipeUpdate => recipeUpdate(workOut(pattern), taken),
 };
