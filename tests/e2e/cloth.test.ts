@@ -170,7 +170,7 @@ describeWithTool('chromium', 'the cloth view', () => {
     await cloth(page, 'Finishing');
     await looks('finishing');
     await cloth(page, 'Kits');
-    await page.locator('#view').getByRole('button', { name: 'Tide' }).first().click();
+    await page.locator('#view').getByRole('button', { name: 'Foam' }).first().click();
     await panelOf(page).getByText('In sheets').click();
     await looks('kits, and a fabric in sheets');
   });
