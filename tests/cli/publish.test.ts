@@ -115,6 +115,9 @@ describe('demo', () => {
       'harbour-lights-edition-1-a4.pdf',
       'harbour-lights-edition-1-letter-black-and-white.pdf',
       'harbour-lights-edition-1-letter.pdf',
+      'winter-nets-edition-1-a4.pdf',
+      'winter-nets-edition-1-letter-black-and-white.pdf',
+      'winter-nets-edition-1-letter.pdf',
     ]);
     for (const name of names) expect(said).toContain(name);
     expect(JSON.parse(readFileSync(join(out, 'findings.json'), 'utf8'))).toMatchObject({ fits: true, findings: [] });

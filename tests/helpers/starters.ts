@@ -12,9 +12,9 @@ export function starterRecipes(): readonly Recipe[] {
   return files.map((name) => recipeSchema.parse(JSON.parse(readFileSync(new URL(name, folder), 'utf8'))));
 }
 
-/** The demo pattern with the recipes it needs, as the studio opens it. */
-export function demoPattern(): Pattern {
-  const text = readFileSync(new URL('demo/harbour-lights.pattern.json', resources), 'utf8');
+/** A demo pattern with the recipes it needs, as the studio opens it. */
+export function demoPattern(name = 'harbour-lights'): Pattern {
+  const text = readFileSync(new URL(`demo/${name}.pattern.json`, resources), 'utf8');
   const read = readPatternText(text, { starters: starterRecipes(), beside: () => null });
   if (!read.ok) throw new Error(read.findings.map(({ what }) => what).join(' '));
   return read.value;

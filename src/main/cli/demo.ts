@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { editionFiles, type Printing } from './edition.ts';
@@ -20,30 +21,38 @@ const PRINTINGS: readonly Printing[] = [
 /** A page for reading, whatever the terminal. */
 const WIDTH = 100;
 
-/** `piecewright demo`: the demo pattern's PDFs, charts and findings, and what was made. */
+const ENDING = '.pattern.json';
+
+/** `piecewright demo`: the demo patterns' PDFs, charts and findings, and what was made. */
 export async function runDemo(out: string, json: boolean, terminal: Terminal): Promise<number> {
   checkFolder(out);
-  const file = relative(process.cwd(), join(resources(), 'demo', 'harbour-lights.pattern.json'));
-  const { source, pattern } = openPattern(file);
-  const worked = workOut(pattern);
-  const facts = fitFacts(worked);
-  const made = await editionFiles(worked, pattern, PRINTINGS, false);
-  const files = new Map(made);
-  files.set('findings.txt', Buffer.from(`${fitText(facts, source, WIDTH)}\n`));
-  files.set('findings.json', Buffer.from(`${jsonText({ file: source.path, ...facts })}\n`));
+  const folder = join(resources(), 'demo');
+  const names = readdirSync(folder).filter((name) => name.endsWith(ENDING));
+  const files = new Map<string, Uint8Array>();
+  const all: PatternFit[] = [];
+  for (const [i, name] of names.sort().entries()) {
+    const { source, pattern } = openPattern(relative(process.cwd(), join(folder, name)));
+    const worked = workOut(pattern);
+    const facts = fitFacts(worked);
+    all.push(facts);
+    for (const [file, bytes] of await editionFiles(worked, pattern, PRINTINGS, false)) files.set(file, bytes);
+    const findings = i === 0 ? 'findings' : `${pattern.id}-findings`;
+    files.set(`${findings}.txt`, Buffer.from(`${fitText(facts, source, WIDTH)}\n`));
+    files.set(`${findings}.json`, Buffer.from(`${jsonText({ file: source.path, ...facts })}\n`));
+  }
   await writeFiles(out, files);
-  terminal.say(
-    json ? jsonText({ folder: out, written: sizesOf(files), fits: facts.fits }) : madeText(out, files, facts),
-  );
-  return facts.fits ? EXIT.fine : EXIT.findings;
+  const fits = all.every((facts) => facts.fits);
+  terminal.say(json ? jsonText({ folder: out, written: sizesOf(files), fits }) : madeText(out, files, all));
+  return fits ? EXIT.fine : EXIT.findings;
 }
 
 function sizesOf(files: ReadonlyMap<string, Uint8Array>): readonly { readonly name: string; readonly bytes: number }[] {
   return [...files].map(([name, bytes]) => ({ name, bytes: bytes.length }));
 }
 
-function madeText(out: string, files: ReadonlyMap<string, Uint8Array>, facts: PatternFit): string {
+function madeText(out: string, files: ReadonlyMap<string, Uint8Array>, all: readonly PatternFit[]): string {
   const rows = sizesOf(files).map(({ name, bytes }) => [name, `${Math.ceil(bytes / 1000).toLocaleString('en')} kB`]);
   const table = tableText([{ title: '' }, { title: '', align: 'right' }], rows);
-  return `${facts.title}, edition ${facts.edition}, in ${out}\n\n${table}\n\n${verdict(facts)}`;
+  const verdicts = all.map((facts) => `${facts.title}, edition ${facts.edition}. ${verdict(facts)}`);
+  return `In ${out}\n\n${table}\n\n${verdicts.join('\n')}`;
 }

@@ -207,7 +207,7 @@ function addFigures(program: Command, terminal: Terminal, ended: Ended): void {
 }
 
 function addDemo(program: Command, terminal: Terminal, ended: Ended): void {
-  add(program, 'demo', 'the demo pattern’s PDFs, charts and findings')
+  add(program, 'demo', 'the demo patterns’ PDFs, charts and findings')
     .option('--out <folder>', 'where the files go', 'demo-output')
     .action(async ({ out, json }: Wishes & { readonly out: string }) => {
       const { runDemo } = await import('./demo.ts');

@@ -1,5 +1,8 @@
 import { count, type Traced } from '../../measure/traced.ts';
 import type { Border } from '../../pattern/schema.ts';
+import { isLeaf, leavesOf } from '../../piecing/tree.ts';
+import type { Press } from '../../pressing/pressing.ts';
+import type { QuiltLeaf, QuiltPart } from '../../quilt/quilt.ts';
 import type { WorkedSize } from '../../workroom/workedOut.ts';
 import type { Words } from '../book.ts';
 import { type Desk, fabricName, namesOf } from '../desk.ts';
@@ -27,14 +30,14 @@ export function piecedBorderWords(desk: Desk, border: Border): readonly Words[] 
     [
       `${border.name}. For each side of the first pair, ${pairName(first)}, sew together `,
       ...sideWords(first),
-      ` end to end. ${turning}, as the figure shows. Sew these ${placeWords(first)}. Press towards the border.`,
+      ` end to end. ${turning}, as the figure shows. ${pressWords(sizes, border, first)}Sew these ${placeWords(first)}. Press towards the border.`,
     ],
     [
       `For ${pairName(second)} sew together `,
       ...sideWords(second),
       ', and ',
       ...cornerWords(desk, sizes, border),
-      ` at both ends. Sew these ${placeWords(second)}, matching the seams of the corners. Press towards the border.`,
+      ` at both ends. ${pressWords(sizes, border, second)}${awayWords(border)}Sew these ${placeWords(second)}, matching the seams of the corners. Press towards the border.`,
     ],
   ];
 }
@@ -63,4 +66,39 @@ function cornerWords(desk: Desk, sizes: readonly WorkedSize[], border: Border): 
   if (blocks.length > 0) return ['a ', strong(listed(blocks)), ', turned as the figure shows,'];
   const fabric = fabricName(desk.pattern, border.cornerstones ?? border.fabric);
   return [`a square `, strong(chartLetter(sizes[0], border.id, 'corners')), ` of ${fabric}`];
+}
+
+const WAY_WORDS: Readonly<Record<Press, string>> = {
+  left: 'to the left',
+  right: 'to the right',
+  up: 'upwards',
+  down: 'downwards',
+  open: 'open',
+};
+
+/** Which way the seams between the units of a side are pressed, as they lie in the quilt. Nothing for a single unit. */
+function pressWords(sizes: readonly WorkedSize[], border: Border, side: PairSide): string {
+  const ways = new Set(sizes.flatMap((size) => unitSeams(size, border, side)));
+  const [way] = ways;
+  if (way === undefined || ways.size > 1) return '';
+  return `Press the seams between them ${WAY_WORDS[way]}, as they lie in the quilt. `;
+}
+
+function unitSeams({ quilt: { root }, pressing }: WorkedSize, { id }: Border, side: PairSide): readonly Press[] {
+  if (isLeaf<QuiltLeaf>(root) || root.kind !== 'rounds') return [];
+  const at = root.logs.findIndex((log) => log.side === side && holdsUnits(log.part, id));
+  const part = root.logs[at]?.part;
+  if (part === undefined || isLeaf<QuiltLeaf>(part) || part.kind !== 'row') return [];
+  const within =
+    part.name === 'units' ? '' : `.${part.parts.findIndex((one) => 'name' in one && one.name === 'units')}`;
+  return pressing.parts.find(({ path }) => path === `${at + 1}${within}`)?.seams ?? [];
+}
+
+function holdsUnits(part: QuiltPart, border: string): boolean {
+  return leavesOf<QuiltLeaf>(part).some((leaf) => leaf.kind === 'block' && leaf.border === border);
+}
+
+/** Beside plain squares in the corners seams are pressed towards the units. */
+function awayWords({ pieced }: Border): string {
+  return pieced?.corner === undefined ? 'Press away from the squares. ' : '';
 }
