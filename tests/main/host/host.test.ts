@@ -3,6 +3,7 @@ import { request as httpRequest } from 'node:http';
 import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { LARGEST_BODY } from '../../../src/main/host/body.ts';
 import { type Host, startHost } from '../../../src/main/host/server.ts';
 import type { Store } from '../../../src/main/store/store.ts';
 import { freshFolder } from '../helpers/folder.ts';
@@ -275,7 +276,7 @@ describe('a call', () => {
   });
 
   it('is refused when it is too large, whether it says so or not', async () => {
-    const large = Buffer.alloc(16 * 1024 * 1024 + 1, ' ');
+    const large = Buffer.alloc(LARGEST_BODY + 1, ' ');
     const announced = await call('importFile', large, { 'Content-Length': large.length });
     expect([announced.status, JSON.parse(announced.text).refusal.kind]).toEqual([413, 'bad-input']);
     const unannounced = await call('importFile', large, { 'Transfer-Encoding': 'chunked' });

@@ -38,7 +38,7 @@ describe('the desktop program as it is built', () => {
       page: [200, 'text/html; charset=utf-8'],
     });
     expect(run.status).toBe(0);
-  });
+  }, 60_000);
 
   it('has a preload that a sandboxed page can load: CommonJS that asks for nothing but electron', () => {
     const folder = built();
