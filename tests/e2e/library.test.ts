@@ -131,7 +131,7 @@ describeWithTool('chromium', 'the library', () => {
     await (await chooser).setFiles({ name: 'last.recipe.json', mimeType: 'application/json', buffer });
     const card = block(page, /^Zz, last of all/);
     await card.waitFor();
-    await expect.poll(() => card.getAttribute('aria-selected')).toBe('true');
+    await expect.poll(() => card.getAttribute('aria-selected'), { timeout: 10_000 }).toBe('true');
     const [box, shelf] = [await card.boundingBox(), await blocks(page).boundingBox()];
     expect(box?.y ?? 0).toBeGreaterThanOrEqual(shelf?.y ?? Number.POSITIVE_INFINITY);
     expect(box?.y ?? Number.POSITIVE_INFINITY).toBeLessThan((shelf?.y ?? 0) + (shelf?.height ?? 0));

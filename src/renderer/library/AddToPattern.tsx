@@ -2,7 +2,7 @@ import type { RecipeCard } from '../../shared/contract.ts';
 import { addBlock } from '../../shared/pattern/edits/index.ts';
 import { Button } from '../parts/Button.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import { gatherKept, revisionsOf } from './drawings.ts';
+import { gatherKept, revisionsOf } from './gather.ts';
 import { attempt } from './patternActs.ts';
 
 /** Puts the recipe into the open pattern as one more block, and goes to it. */

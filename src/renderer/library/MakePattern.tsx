@@ -6,7 +6,7 @@ import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import fields from '../parts/fields.module.css';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
-import { gatherKept, revisionsOf } from './drawings.ts';
+import { gatherKept, revisionsOf } from './gather.ts';
 import { attempt, freePatternId, keepFresh } from './patternActs.ts';
 
 export interface MakePatternProps {

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { KeptRecipe } from '../../shared/contract.ts';
 import type { TakenRecipe } from '../../shared/pattern/edits/index.ts';
 import { standingOf } from '../../shared/pattern/revisions.ts';
@@ -10,7 +10,7 @@ import { FindingLine } from '../parts/FindingLine.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { useAway } from '../state/away/useAway.ts';
 import { useHost, usePattern, useStudio } from '../state/hooks.tsx';
-import { drawRecipe, gatherKept, revisionsOf } from './drawings.ts';
+import { gatherKept, revisionsOf } from './gather.ts';
 import { takeIntoPattern } from './recipeActs.ts';
 import styles from './TakeRecipe.module.css';
 
@@ -79,25 +79,30 @@ interface BlocksProps {
 
 /** The block before and after, side by side. */
 function Blocks({ was, now, id }: BlocksProps) {
-  const pictures = useMemo(
-    () =>
-      [was, now].map((recipes) => {
-        const recipe = recipes.find((one) => one.id === id);
-        return recipe === undefined ? null : drawRecipe(recipe, recipes);
-      }),
-    [was, now, id],
-  );
   return (
     <div className={styles.blocks}>
-      {pictures.map((picture, i) => (
-        <figure key={i === 0 ? 'was' : 'now'} className={styles.block}>
-          <div className={styles.picture}>
-            {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
-          </div>
-          <figcaption>{i === 0 ? 'In this pattern' : 'In the library'}</figcaption>
-        </figure>
-      ))}
+      <BlockOf recipes={was} id={id} words="In this pattern" />
+      <BlockOf recipes={now} id={id} words="In the library" />
     </div>
+  );
+}
+
+interface BlockOfProps {
+  readonly recipes: readonly Recipe[];
+  readonly id: string;
+  readonly words: string;
+}
+
+function BlockOf({ recipes, id, words }: BlockOfProps) {
+  const recipe = recipes.find((one) => one.id === id);
+  const { answer: picture } = useAway('drawRecipe', recipe === undefined ? null : [recipe, recipes]);
+  return (
+    <figure className={styles.block}>
+      <div className={styles.picture}>
+        {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
+      </div>
+      <figcaption>{words}</figcaption>
+    </figure>
   );
 }
 

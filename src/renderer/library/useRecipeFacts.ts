@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { RecipeCard, RecipeRevision } from '../../shared/contract.ts';
 import type { RecipeFacets } from '../../shared/workroom/recipeFacets.ts';
 import { useHost, useStudio } from '../state/hooks.tsx';
-import { gatherHeld } from './drawings.ts';
+import { gatherHeld } from './gather.ts';
 
 /** What follows from a recipe's construction; null until it is worked out, or when it cannot be sewn. */
 export function useRecipeFacets({ recipe }: RecipeCard): RecipeFacets | null {

@@ -2,6 +2,7 @@ import type { Step } from '../../shared/measure/steps.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import type { Away } from './away/away.ts';
+import { keepSame } from './away/keepSame.ts';
 
 export interface Heard {
   readonly done: (worked: WorkedOut) => void;
@@ -27,6 +28,7 @@ interface Running {
 export function workingBy(away: Away, heard: Heard): (pattern: Pattern) => void {
   let newest: Pattern | null = null;
   let running: Running | null = null;
+  let last: WorkedOut | null = null;
   const isLong = ({ began }: Running) => performance.now() - began > LONG;
 
   const begin = (pattern: Pattern) => {
@@ -43,7 +45,12 @@ export function workingBy(away: Away, heard: Heard): (pattern: Pattern) => void 
       if (running === one && isLong(one)) heard.step(step);
     };
     away('workOut', [pattern], { signal: one.stop.signal, progress }).then(
-      (worked) => settle(() => heard.done(ofPattern(worked, pattern))),
+      (worked) =>
+        settle(() => {
+          // What an act left as it was stays the very thing it was, so that no view draws it again.
+          last = keepSame(last, worked);
+          heard.done(ofPattern(last, pattern));
+        }),
       (thrown: unknown) => settle(() => heard.failed(thrown)),
     );
   };

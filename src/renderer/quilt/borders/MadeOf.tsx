@@ -3,7 +3,7 @@ import type { RecipeCard } from '../../../shared/contract.ts';
 import { addBlock, copyBlock, setBorderPieced } from '../../../shared/pattern/edits/index.ts';
 import type { Border, Pattern } from '../../../shared/pattern/schema.ts';
 import { readRow } from '../../../shared/recipe/token.ts';
-import { gatherKept, revisionsOf } from '../../library/drawings.ts';
+import { gatherKept, revisionsOf } from '../../library/gather.ts';
 import { attempt } from '../../library/patternActs.ts';
 import { Pick } from '../../parts/Pick.tsx';
 import { useHost, usePattern, useStudio } from '../../state/hooks.tsx';

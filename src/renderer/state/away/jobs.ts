@@ -7,6 +7,7 @@ import { findSizes } from '../../../shared/workroom/findSizes.ts';
 import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
 import { workOut, workOutInSteps } from '../../../shared/workroom/workOut.ts';
+import { drawPattern, drawRecipe } from './pictures.ts';
 
 /**
  * What can be asked for away from the window's thread, by name: functions of the core whose arguments and answers are plain
@@ -19,6 +20,8 @@ export const JOBS = {
   stress,
   recasts: recastsOf,
   recipeFacets,
+  drawPattern,
+  drawRecipe,
   recipeUpdate: (pattern: Pattern, taken: TakenRecipe): RecipeUpdate => recipeUpdate(workOut(pattern), taken),
 };
 
