@@ -24,6 +24,7 @@ function size(...units: readonly (readonly [role: string, side: number])[]): Let
     plan: { cuts: [cut(role, side)], yield: 1, unfinished, trimmed: false, stages: [] },
     oversize: 0,
     perBlock: 1,
+    perBlockOnSide: 0,
     needed: 1,
     runs: [{ mirrored: false, needed: 1, before: 0 }],
   }));

@@ -163,6 +163,10 @@ const cases: readonly AnyCase[] = [
     fc.record({ fabric, scraps: fc.array(fc.record({ name: anyText, colour }), { maxLength: 4 }) }),
   ),
   of(
+    edits.setFabricDirection,
+    fc.record({ fabric, direction: fc.constantFrom('one-way' as const, 'two-way' as const, null) }),
+  ),
+  of(
     edits.setFabricPhotograph,
     fc.record(
       {

@@ -5,6 +5,7 @@ import { blockLines, unitCuts } from '../../src/shared/cloth/blockPieces.ts';
 import type { PieceLine } from '../../src/shared/cloth/cloth.ts';
 import { cuttingPlan } from '../../src/shared/cloth/cuttingPlan.ts';
 import { widthsFor } from '../../src/shared/cloth/join.ts';
+import { uprightIn } from '../../src/shared/cloth/upright.ts';
 import { yardsFor } from '../../src/shared/cloth/yards.ts';
 import { count, explain, given } from '../../src/shared/measure/traced.ts';
 import type { House, Pattern } from '../../src/shared/pattern/schema.ts';
@@ -122,10 +123,10 @@ test('120 half-square triangles eight at a time take 15 pairs of 4¾ squares', (
   if (method === undefined || method === null) throw new Error('no such method');
   const plan = method.plan(unit, { grid: 1.5, seam: 0.25, step: 0.125 });
   const runs = [{ mirrored: false, needed: 120, before: 0 }];
-  const sized = { unit, method, others: [], plan, oversize: 0, perBlock: 120, needed: 120, runs };
+  const sized = { unit, method, others: [], plan, oversize: 0, perBlock: 120, perBlockOnSide: 0, needed: 120, runs };
   const size = { width: given(2, ''), height: given(2, '') };
   const block: SizedBlock = { id: 'A', grid: 1.5, count: 1, units: [sized], unfinished: size };
-  const lines = blockLines(unitCuts([block], {}, {}));
+  const lines = blockLines(unitCuts([block], {}, {}), uprightIn({ fabrics: [] }, { blocks: [] }));
   const both = lines.flatMap((line) => line.use.map((use) => [line.width.value, use.count]));
   expect(both).toEqual([
     [4.75, 15],

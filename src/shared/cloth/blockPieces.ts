@@ -1,17 +1,9 @@
 import { count, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
-import type { Cut } from '../piecing/method.ts';
 import type { Run, SizedBlock, SizedUnit } from '../quilt/sized.ts';
 import type { PieceLine, PieceUse } from './cloth.ts';
 import { cutKey, type FabricOf, fabricFor, type Letters } from './letters.ts';
-
-/** One cut of one unit in one size: what is cut for the whole quilt. */
-export interface UnitCut {
-  readonly block: string;
-  readonly sized: SizedUnit;
-  readonly cut: Cut;
-  readonly letter: string;
-  readonly fabric: string;
-}
+import type { UnitCut } from './unitCut.ts';
+import { isSquare, lyingIn, type Upright } from './upright.ts';
 
 /** Every cut of every unit the quilt takes, in order. */
 export function unitCuts(blocks: readonly SizedBlock[], fabricOf: FabricOf, letters: Letters): readonly UnitCut[] {
@@ -86,14 +78,29 @@ export function useOf(of: UnitCut, pieces: number): PieceUse {
   };
 }
 
-/** The lines of the chart for pieces cut by themselves, one for each letter. */
-export function blockLines(cuts: readonly UnitCut[]): readonly PieceLine[] {
+/**
+ * The lines of the chart for pieces cut by themselves, one for each letter; two where a print has a direction and pieces lie
+ * both ways in the quilt.
+ */
+export function blockLines(cuts: readonly UnitCut[], upright: Upright): readonly PieceLine[] {
   const byLetter = new Map<string, UnitCut[]>();
   for (const of of cuts) {
     if (of.cut.stripSet !== undefined) continue;
     byLetter.set(of.letter, [...(byLetter.get(of.letter) ?? []), of]);
   }
-  return [...byLetter.values()].map(pieceLine);
+  return [...byLetter.values()].flatMap((own) => linesFor(own, upright));
+}
+
+function linesFor(cuts: readonly UnitCut[], upright: Upright): readonly PieceLine[] {
+  const [first] = cuts as readonly [UnitCut, ...UnitCut[]];
+  if (!upright.isDirected(first.fabric)) return [pieceLine(cuts)];
+  if (isSquare(first.cut)) return [{ ...pieceLine(cuts), upright: true }];
+  return [false, true].flatMap((lengthwise): PieceLine[] => {
+    const own = lyingIn(cuts, lengthwise, upright);
+    if (own.length === 0) return [];
+    const line = { ...pieceLine(own), upright: true } as const;
+    return [lengthwise ? { ...line, lengthwise: true } : line];
+  });
 }
 
 function pieceLine(cuts: readonly UnitCut[]): PieceLine {

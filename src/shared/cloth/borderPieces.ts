@@ -5,7 +5,7 @@ import type { Quilt, StripLeaf } from '../quilt/quilt.ts';
 import type { PieceLine } from './cloth.ts';
 import { joining, lostInAJoin } from './join.ts';
 import { type BorderPair, borderKey, type Letters } from './letters.ts';
-import { patchLines } from './settingPieces.ts';
+import { lengthwise, patchLines } from './settingPieces.ts';
 
 /**
  * The lines of the chart for borders, from the inside out: their strips, then what stands in their corners. Strips are cut
@@ -15,18 +15,28 @@ import { patchLines } from './settingPieces.ts';
 export function borderLines(quilt: Quilt, pattern: Pattern, letters: Letters): readonly PieceLine[] {
   return pattern.borders.flatMap((border) => {
     const corners = quilt.patches.filter((patch) => patch.border === border.id);
-    return [...stripLines(quilt, border, pattern.house, letters), ...patchLines(corners, pattern.house, letters)];
+    return [...stripLines(quilt, border, pattern, letters), ...patchLines(corners, pattern, letters)];
   });
 }
 
 /** The lines for the strips of one border. */
-export function stripLines(quilt: Quilt, border: Border, house: House, letters: Letters): readonly PieceLine[] {
+export function stripLines(
+  quilt: Quilt,
+  border: Border,
+  { house, fabrics }: Pick<Pattern, 'house' | 'fabrics'>,
+  letters: Letters,
+): readonly PieceLine[] {
+  const directed = fabrics.find(({ id }) => id === border.fabric)?.direction !== undefined;
   const pairs = new Map<BorderPair, StripLeaf[]>();
   for (const strip of quilt.strips) {
     if (strip.border === border.id) pairs.set(pairOf(strip), [...(pairs.get(pairOf(strip)) ?? []), strip]);
   }
   return [...pairs].flatMap(([pair, strips]) =>
-    equalLengths(strips).map((equal) => borderLine(letters[borderKey(border.id, pair)] ?? '', equal, border, house)),
+    equalLengths(strips).map((equal) => {
+      const line = borderLine(letters[borderKey(border.id, pair)] ?? '', equal, border, house);
+      if (!directed) return line;
+      return pair === 'sides' ? lengthwise(line) : { ...acrossOnly(line, equal, border, house), upright: true };
+    }),
   );
 }
 
@@ -43,6 +53,13 @@ function equalLengths(strips: readonly StripLeaf[]): readonly (readonly StripLea
     else group.push(strip);
   }
   return groups;
+}
+
+/** Strips along the top and bottom of a print that has a direction lie across the cloth, whatever the border's others do. */
+function acrossOnly(line: PieceLine, strips: readonly StripLeaf[], border: Border, house: House): PieceLine {
+  if (!line.lengthwise) return line;
+  const { lengthwise: _along, ...across } = border;
+  return borderLine(line.letter, strips, across, house);
 }
 
 function borderLine(letter: string, strips: readonly StripLeaf[], border: Border, house: House): PieceLine {

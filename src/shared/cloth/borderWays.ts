@@ -24,10 +24,11 @@ export interface BorderWay {
  * What the ways of cutting a border's strips take: across the cloth, joined straight or on the diagonal, or along the cloth in
  * one piece. Empty where the border is left out.
  */
-export function borderWays(quilt: Quilt, border: Border, { house }: Pattern): readonly BorderWay[] {
+export function borderWays(quilt: Quilt, border: Border, pattern: Pattern): readonly BorderWay[] {
+  const { house } = pattern;
   const letters = { [borderKey(border.id, 'sides')]: 'S', [borderKey(border.id, 'ends')]: 'E' };
   return (['straight', 'diagonal', 'lengthwise'] as const).flatMap((way): BorderWay[] => {
-    const lines = stripLines(quilt, cutThisWay(border, way), house, letters);
+    const lines = stripLines(quilt, cutThisWay(border, way), pattern, letters);
     if (lines.length === 0) return [];
     const plan = cuttingPlan(border.fabric, lines, house);
     const joins = lines.reduce((sum, { joined }) => sum + Math.max(0, (joined?.value ?? 1) - 1), 0);

@@ -31,8 +31,10 @@ export interface PieceLine {
   readonly lostInJoin?: Traced;
   /** Only for squares that are cut on the diagonal into triangles. */
   readonly cutUp?: CutUp;
-  /** Cut along the cloth, in one piece however long. */
+  /** Its long side runs along the cloth, and it is cut in one piece however long. */
   readonly lengthwise?: true;
+  /** Its print has a direction: it is cut the way it lies here and never turned. */
+  readonly upright?: true;
 }
 
 /** How squares are cut into triangles: once diagonally into two, or twice into four. */

@@ -12,6 +12,7 @@ import { compareLetters, type FabricOf, type Letters } from './letters.ts';
 import { settingLines } from './settingPieces.ts';
 import { stripSetLines } from './stripSets.ts';
 import { triangleLines } from './trianglePieces.ts';
+import { uprightIn } from './upright.ts';
 
 /** One size, ready to be cut. */
 export interface ClothInput {
@@ -41,7 +42,8 @@ export function clothFor(input: ClothInput): Cloth {
 /** Blocks by letter, then what stands between them, then borders from the inside out. */
 function cutList({ quilt, blocks, fabricOf, pattern, letters }: ClothInput): readonly PieceLine[] {
   const cuts = unitCuts(blocks, fabricOf, letters);
-  const inBlocks = [...blockLines(cuts), ...stripSetLines(cuts, pattern.house)];
+  const upright = uprightIn(pattern, quilt);
+  const inBlocks = [...blockLines(cuts, upright), ...stripSetLines(cuts, pattern.house)];
   inBlocks.sort((a, b) => compareLetters(a.letter, b.letter));
   return [
     ...inBlocks,

@@ -1,4 +1,4 @@
-import { longer } from '../measure/inches.ts';
+import { type Inches, longer } from '../measure/inches.ts';
 import { times } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 import type { PieceLine } from './cloth.ts';
@@ -12,13 +12,14 @@ export interface LetteredKind extends Kind {
 
 /**
  * What is really laid on the cloth for one line of the chart.
- * - Pieces lie with the long side along the strip or, where that saves cloth, across it.
+ * - Pieces lie with the long side along the strip or, where that saves cloth, across it; those of a print that has a direction
+ *   lie as they must.
  * - Strips for sets, for binding and for borders lie along the strip.
  * - Joined border strips are whole widths of cloth and one shorter end; those cut lengthwise stand upright in theirs.
  * - A piece wider than the cloth both ways is pieced from panels as a backing is; a finding says so elsewhere.
  */
 export function laidFor(line: PieceLine, house: House): readonly LetteredKind[] {
-  const { letter, width, height, count, cutAs, joined, lostInJoin, lengthwise } = line;
+  const { letter, width, height, count, cutAs, joined, lostInJoin, lengthwise, upright } = line;
   const kind = (w: number, h: number, n: number, turns: boolean) => ({ letter, width: w, height: h, count: n, turns });
   if (joined !== undefined) {
     const reach = times(count, width);
@@ -28,15 +29,21 @@ export function laidFor(line: PieceLine, house: House): readonly LetteredKind[] 
     return [kind(height.value, width.value, count.value, false)];
   if (cutAs !== 'piece' && !longer(width.value, house.usableWidth))
     return [kind(width.value, height.value, count.value, false)];
-  if (!longer(height.value, house.usableWidth)) return [kind(width.value, height.value, count.value, true)];
-  const panels = widthsFor(height, house);
-  const laid = joinedKinds(panels.value, lastWidth(height, panels, house), width.value, house, kind);
+  const [across, along] = upright ? [width, height] : [height, width];
+  if (!longer(across.value, house.usableWidth)) return [kind(width.value, height.value, count.value, !upright)];
+  const panels = widthsFor(across, house);
+  const laid = joinedKinds(panels.value, lastWidth(across, panels, house), along.value, house, kind);
   return laid.map((one) => ({ ...one, count: one.count * count.value }));
 }
 
-/** Whether pieces of this line are wider than the cloth whichever way they lie. */
+/** Whether pieces of this line are wider than the cloth however they may lie. */
 export function tooWide(line: PieceLine, house: House): boolean {
-  return line.joined === undefined && longer(line.height.value, house.usableWidth);
+  return line.joined === undefined && longer(acrossOf(line), house.usableWidth);
+}
+
+/** How much of the width of the cloth a piece needs at the least. */
+export function acrossOf({ width, height, upright, lengthwise }: PieceLine): Inches {
+  return upright && !lengthwise ? width.value : height.value;
 }
 
 function joinedKinds(

@@ -18,16 +18,16 @@ const UNITS: Readonly<Record<PatchUse, string>> = {
  * The lines of the chart for what stands between the blocks: sashing and cornerstones, one line for each letter. A
  * sashing longer than the cloth is wide is joined, as borders are.
  */
-export function settingLines(quilt: Quilt, { house }: Pattern, letters: Letters): readonly PieceLine[] {
+export function settingLines(quilt: Quilt, pattern: Pattern, letters: Letters): readonly PieceLine[] {
   return patchLines(
     quilt.patches.filter(({ border }) => border === undefined),
-    house,
+    pattern,
     letters,
   );
 }
 
-/** One line for each letter. */
-export function patchLines(all: readonly PatchLeaf[], house: House, letters: Letters): readonly PieceLine[] {
+/** One line for each letter; two where a print has a direction and pieces lie both ways. */
+export function patchLines(all: readonly PatchLeaf[], pattern: Pattern, letters: Letters): readonly PieceLine[] {
   const byLetter = new Map<string, PatchLeaf[]>();
   for (const patch of all) {
     const letter = letters[patchKey(patch)] ?? '';
@@ -35,7 +35,24 @@ export function patchLines(all: readonly PatchLeaf[], house: House, letters: Let
     if (own === undefined) byLetter.set(letter, [patch]);
     else own.push(patch);
   }
-  return [...byLetter].map(([letter, patches]) => settingLine(letter, patches, house));
+  return [...byLetter].flatMap(([letter, patches]) => linesFor(letter, patches, pattern));
+}
+
+function linesFor(letter: string, patches: readonly PatchLeaf[], { fabrics, house }: Pattern): readonly PieceLine[] {
+  const [{ fabric }] = patches as readonly [PatchLeaf, ...PatchLeaf[]];
+  if (fabrics.find(({ id }) => id === fabric)?.direction === undefined) return [settingLine(letter, patches, house)];
+  const stands = ({ cut }: PatchLeaf) => longer(cut.height.value, cut.width.value);
+  const standing = patches.filter(stands);
+  const lying = patches.filter((patch) => !stands(patch));
+  return [
+    ...(lying.length === 0 ? [] : [{ ...settingLine(letter, lying, house), upright: true } as const]),
+    ...(standing.length === 0 ? [] : [lengthwise(settingLine(letter, standing, house))]),
+  ];
+}
+
+/** The same pieces cut along the cloth, where nothing has to be joined. */
+export function lengthwise({ joined: _joined, lostInJoin: _lost, ...line }: PieceLine): PieceLine {
+  return { ...line, upright: true, lengthwise: true };
 }
 
 function settingLine(letter: string, patches: readonly PatchLeaf[], house: House): PieceLine {

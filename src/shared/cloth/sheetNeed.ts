@@ -18,7 +18,13 @@ export function partedFor(lines: readonly PieceLine[], sheet: Fabric['sheet']): 
   return { inSheets: lines.filter(fits), rest: lines.filter((line) => !fits(line)) };
 }
 
-function kindOf({ letter, width, height, count: many }: PieceLine): LetteredKind {
+/** A print that has a direction stands along the sheet's width: sheets are named by how much of the cloth's length they are first. */
+function kindOf(line: PieceLine): LetteredKind {
+  const { letter, width, height, count: many, upright, lengthwise } = line;
+  if (upright) {
+    const [stands, lies] = lengthwise ? [width, height] : [height, width];
+    return { letter, width: stands.value, height: lies.value, count: many.value, turns: false };
+  }
   return { letter, width: width.value, height: height.value, count: many.value, turns: true };
 }
 

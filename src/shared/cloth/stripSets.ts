@@ -1,9 +1,10 @@
 import { count, named, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
-import { piecesOf, spareOf, type UnitCut, useOf } from './blockPieces.ts';
+import { piecesOf, spareOf, useOf } from './blockPieces.ts';
 import type { PieceLine, SubCut } from './cloth.ts';
 import { usableWidth } from './join.ts';
 import { setSignature } from './setSignature.ts';
+import type { UnitCut } from './unitCut.ts';
 
 /**
  * The lines of the chart for strip sets: whole strips across the cloth, sewn side by side, then crosscut. A set is sewn whole

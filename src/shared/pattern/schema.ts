@@ -37,7 +37,10 @@ export const houseSchema = z.strictObject({
 /** A cut piece of cloth that a shop sells by itself. */
 export const sheetSchema = z.strictObject({
   name: wordsSchema.default('fat quarter').describe('What one is called.'),
-  width: inches.max(120).default(18).describe('What of its width may be counted on, inches.'),
+  width: inches
+    .max(120)
+    .default(18)
+    .describe('What of its width may be counted on, inches; a print with a direction stands along it.'),
   height: inches.max(120).default(21).describe('The same of its height.'),
 });
 
@@ -46,6 +49,10 @@ export const fabricSchema = z.strictObject({
   name: wordsSchema.describe('What the printed pattern calls it.'),
   value: valueSchema,
   colour,
+  direction: z
+    .enum(['one-way', 'two-way'])
+    .optional()
+    .describe('How its print runs: one-way has a top, two-way runs in lines; left out, it looks alike every way.'),
   photograph: photographSchema
     .optional()
     .describe('A photograph of it; its `colour` is then the mean of what it shows.'),

@@ -26,6 +26,8 @@ export interface SizedUnit {
   readonly oversize: Inches;
   /** Units in one block, in the whole quilt. */
   readonly perBlock: number;
+  /** Of those in one block, how many are turned a quarter, either way. */
+  readonly perBlockOnSide: number;
   readonly needed: number;
   /** The units needed by the batches they come from: mirror images may take batches of their own. */
   readonly runs: readonly Run[];

@@ -27,14 +27,22 @@ export function sizeBlock(
   const choice = pattern.blocks.find(({ id }) => id === block.id);
   const inOne = new Map<string, number>();
   const add = (key: string, many: number) => inOne.set(key, (inOne.get(key) ?? 0) + many);
-  for (const leaf of leavesOf(root)) add(leaf.unit, 1);
+  const onSide = new Map<string, number>();
+  for (const { unit, turn } of leavesOf(root)) {
+    add(unit, 1);
+    if (turn.quarters % 2 === 1) onSide.set(unit, (onSide.get(unit) ?? 0) + 1);
+  }
   const made = units.map((unit) => {
     const own = { ...scale, oversize: oversizeOf(unit, choice, house) };
     return makeUnit(unit, own, methodOf(unit, choice, pattern));
   });
   // What a pieced unit is sewn from comes before it; how many of it there are is told by the tree alone.
   for (const { unit, plan } of made) {
-    for (const inside of plan.takes ?? []) add(inside.unit.key, inside.count * (inOne.get(unit.key) ?? 0));
+    for (const inside of plan.takes ?? []) {
+      add(inside.unit.key, inside.count * (inOne.get(unit.key) ?? 0));
+      const turned = inside.count * (onSide.get(unit.key) ?? 0);
+      onSide.set(inside.unit.key, (onSide.get(inside.unit.key) ?? 0) + turned);
+    }
   }
   return {
     id: block.id,
@@ -44,7 +52,8 @@ export function sizeBlock(
     units: made.flatMap((one) => {
       const perBlock = inOne.get(one.unit.key) ?? 0;
       const reversed = isHanded(one.unit) ? perBlock * (quilt.reversed?.[block.id] ?? 0) : 0;
-      return perBlock === 0 ? [] : [{ ...one, ...countOf(one.plan, perBlock, times, reversed) }];
+      const perBlockOnSide = onSide.get(one.unit.key) ?? 0;
+      return perBlock === 0 ? [] : [{ ...one, perBlockOnSide, ...countOf(one.plan, perBlock, times, reversed) }];
     }),
     unfinished: {
       width: unfinished(measure.width, house.seam),
@@ -69,7 +78,7 @@ function makeUnit(
   unit: Unit,
   scale: Scale & { readonly oversize: Inches },
   method: Method,
-): Omit<SizedUnit, keyof Counts> {
+): Omit<SizedUnit, keyof Counts | 'perBlockOnSide'> {
   const others = methodsFor(unit).filter(({ id }) => id !== method.id);
   const named = { method: nameOf(method), others: others.map(nameOf) };
   return { unit, ...named, plan: method.plan(unit, scale), oversize: scale.oversize };

@@ -1,4 +1,5 @@
 import { assignLetters } from '../cloth/letters.ts';
+import { fitPrints } from '../fit/fitPrints.ts';
 import { fitValues } from '../fit/fitValues.ts';
 import { anyStops, type Finding } from '../measure/finding.ts';
 import { type Steps, toTheEnd } from '../measure/steps.ts';
@@ -44,6 +45,7 @@ export function* workOutInSteps(pattern: Pattern): Steps<WorkedOut> {
     if (one.ok) laid.push(one.value);
     else findings.push(...one.findings);
   }
+  findings.push(...fitPrints(pattern, blocks, laid));
   const letters = assignLetters(pattern, laid, fabricOf);
   const cut: WorkedSize[] = [];
   for (const one of laid) {

@@ -1,6 +1,7 @@
 import type { FabricNeed } from '../cloth/cloth.ts';
 import { usesTogether } from '../cloth/fabricNeeds.ts';
 import { count, given, type TracedSize } from '../measure/traced.ts';
+import type { Fabric } from '../pattern/schema.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
@@ -67,12 +68,12 @@ function finishedBlock({ block }: WorkedSize['quilt']): TracedSize {
 export function fabricChart(desk: Desk): Chart {
   const { pattern, sizes } = desk;
   const needed = pattern.fabrics.filter(({ id }) => sizes.some((size) => need(size, id) !== undefined));
-  const rows = needed.map(({ id, name }): ChartRow => {
+  const rows = needed.map(({ id, name, direction }): ChartRow => {
     const cells = sizes.map((size): Words => {
       const its = need(size, id);
       return its === undefined ? ['–'] : boughtWords(its);
     });
-    return { swatch: id, cells: [[{ strong: name }, ...usesOf(sizes, id)], ...cells] };
+    return { swatch: id, cells: [[{ strong: name }, ...usesOf(sizes, id), ...printOf(direction)], ...cells] };
   });
   const backing: ChartRow = {
     swatch: pattern.backing.fabric,
@@ -93,6 +94,11 @@ export function fabricChart(desk: Desk): Chart {
     ],
     rows: [...bundleRows(desk), ...rows, backing, batting],
   };
+}
+
+/** What a buyer has to know before she takes another print. */
+function printOf(direction: Fabric['direction']): Words {
+  return direction === undefined ? [] : [`; a ${direction} print`];
 }
 
 /** "1½ yd", or "3 fat quarters", or both. */

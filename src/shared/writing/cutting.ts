@@ -3,7 +3,7 @@ import { inchesText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
 import { count, given } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
-import type { Chart, ChartRow, Section, Words } from './book.ts';
+import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { bundleBlocks } from './bundle.ts';
 import type { Desk } from './desk.ts';
 import { sheetBlocks } from './sheets.ts';
@@ -24,6 +24,7 @@ export function cutting(desk: Desk): Section {
           'in every step and in every figure.',
         ],
       },
+      ...printWords(desk),
       { kind: 'chart', chart: piecesChart(desk) },
       { kind: 'heading', text: 'Strip by strip' },
       {
@@ -41,6 +42,23 @@ export function cutting(desk: Desk): Section {
       ...bundleBlocks(desk),
     ],
   };
+}
+
+/** What is said of prints that have a direction. */
+function printWords({ pattern, sizes }: Desk): readonly Block[] {
+  const directed = pattern.fabrics.filter(
+    ({ id, direction }) =>
+      direction !== undefined && sizes.some(({ cloth }) => cloth.pieces.some(({ fabric }) => fabric === id)),
+  );
+  return directed.map(({ name, direction }) => ({
+    kind: 'words',
+    tone: 'body',
+    text: [
+      { strong: name },
+      ` is a ${direction} print. Its pieces are cut so that it stands upright in the quilt: the long side across the cloth, or, `,
+      'where the chart says “lengthwise”, along the selvage. Do not turn them, and lay squares upright as you sew.',
+    ],
+  }));
 }
 
 function joinedWords({ sizes }: Desk): Words {

@@ -64,6 +64,19 @@ function asPrice(price: number): number | null {
   return Number.isFinite(price) ? Math.min(100_000, Math.max(0, price)) : null;
 }
 
+/** How a fabric's print runs; null for one that looks alike every way. */
+export const setFabricDirection: Edit<{
+  readonly fabric: string;
+  readonly direction: NonNullable<Fabric['direction']> | null;
+}> = {
+  id: 'set-fabric-direction',
+  name: ({ fabric, direction }, pattern) =>
+    direction === null
+      ? `Let ${nameOf(pattern, fabric)} be turned`
+      : `Call ${nameOf(pattern, fabric)} a ${direction} print`,
+  apply: (pattern, { fabric, direction }) => withOptional(pattern, fabric, 'direction', direction),
+};
+
 /**
  * Shows a fabric by a photograph, and by the colour of the cloth in it wherever it is drawn; null for no photograph.
  */
@@ -109,7 +122,7 @@ export const setFabricScraps: Edit<{ readonly fabric: string; readonly scraps: N
 };
 
 /** The fabric with an entry set, or without it when it is null. */
-function withOptional<Name extends 'photograph' | 'price' | 'scraps' | 'sheet'>(
+function withOptional<Name extends 'direction' | 'photograph' | 'price' | 'scraps' | 'sheet'>(
   pattern: Pattern,
   id: string,
   name: Name,
