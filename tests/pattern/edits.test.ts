@@ -106,6 +106,7 @@ const cases: readonly AnyCase[] = [
     edits.setWords,
     fc.record({ field: fc.constantFrom('introduction', 'designer', 'contact', 'copyright', 'notes'), text: anyText }),
   ),
+  of(edits.setHouseSpares, fc.record({ spares: anyNumber })),
   of(edits.setCautions, fc.record({ cautions: fc.array(anyText, { maxLength: 25 }) })),
   of(edits.setUsualCautions, fc.record({ without: fc.boolean() })),
   of(
@@ -115,7 +116,14 @@ const cases: readonly AnyCase[] = [
   of(
     edits.setHouse,
     fc.record(
-      { seam: anyNumber, step: anyNumber, usableWidth: anyNumber, squaring: anyNumber, yardStep: anyNumber },
+      {
+        seam: anyNumber,
+        step: anyNumber,
+        usableWidth: anyNumber,
+        squaring: anyNumber,
+        yardStep: anyNumber,
+        shrinkage: anyNumber,
+      },
       { requiredKeys: [] },
     ),
   ),
@@ -184,6 +192,7 @@ const cases: readonly AnyCase[] = [
       { requiredKeys: ['fabric', 'photograph'] },
     ),
   ),
+  of(edits.setFabricSpread, fc.record({ fabric, spread: fc.oneof(anyNumber, fc.nat(9)) })),
   of(edits.removeFabric, fc.record({ fabric, instead: fabric })),
   of(edits.turnBlocks, fc.record({ cells, by, size: fc.option(size) })),
   of(edits.placeBlocks, fc.record({ cells, block, size: fc.option(size) })),

@@ -1,9 +1,10 @@
 import { longer } from '../measure/inches.ts';
-import { count, given, inYards, named, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
+import { count, given, named, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { BackingNeed, BattingNeed } from './cloth.ts';
 import { widthsFor } from './join.ts';
+import { bought } from './yards.ts';
 
 /** Backing and batting are asked for in whole inches. */
 const WHOLE_INCH = 1;
@@ -26,7 +27,7 @@ export function backingNeed(quilt: Quilt, pattern: Pattern): BackingNeed {
   const across = panels(height, width, 'across', pattern.house.usableWidth, pattern);
   const more = down.cloth.value - across.cloth.value || down.panels.value - across.panels.value;
   const { seams, panels: many, panelLength, cloth } = more > 0 ? across : down;
-  const yards = rounded(inYards(cloth), pattern.house.yardStep, 'up');
+  const yards = bought(cloth, pattern.house);
   return { fabric: pattern.backing.fabric, width, height, panels: many, seams, panelLength, yards };
 }
 
@@ -57,7 +58,7 @@ export function backingWays(quilt: Quilt, pattern: Pattern, wide = WIDE): readon
     return (['down', 'across'] as const).map((run): BackingWay => {
       const made =
         run === 'down' ? panels(width, height, run, usable, pattern) : panels(height, width, run, usable, pattern);
-      const yards = rounded(inYards(made.cloth), pattern.house.yardStep, 'up');
+      const yards = bought(made.cloth, pattern.house);
       return { cloth, run, panels: made.panels, seams: made.seams, panelLength: made.panelLength, yards };
     });
   });

@@ -1,8 +1,9 @@
-import { count, given, inYards, named, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import { count, given, named, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import { bindingNeed } from './binding.ts';
 import { usableWidth } from './join.ts';
+import { bought } from './yards.ts';
 
 /** Binding cut on the bias, which bends round curves: as strips, or as one continuous strip from a square. */
 export interface BiasBinding {
@@ -45,7 +46,7 @@ function biasBinding(length: Traced, { binding, house }: Pattern): BiasBinding {
     if (square.value > usableWidth(house).value && many < MOST_SQUARES) continue;
     const squares = count(many, many === 1 ? 'square' : 'squares');
     const cloth = many === 1 ? square : times(squares, named(square, 'side of a square'));
-    return { length, square, squares, yards: rounded(inYards(cloth), house.yardStep, 'up') };
+    return { length, square, squares, yards: bought(cloth, house) };
   }
 }
 

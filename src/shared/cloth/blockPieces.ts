@@ -1,4 +1,4 @@
-import { count, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
+import { count, minus, named, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { Run, SizedBlock, SizedUnit } from '../quilt/sized.ts';
 import type { PieceLine, PieceUse } from './cloth.ts';
 import { cutKey, type FabricOf, fabricFor, type Letters } from './letters.ts';
@@ -81,14 +81,22 @@ export function useOf(of: UnitCut, pieces: number): PieceUse {
 /**
  * The lines of the chart for pieces cut by themselves, one for each letter; two where a print has a direction and pieces lie
  * both ways in the quilt.
+ * @param spares pieces cut of every line beyond those that are sewn
  */
-export function blockLines(cuts: readonly UnitCut[], upright: Upright): readonly PieceLine[] {
+export function blockLines(cuts: readonly UnitCut[], upright: Upright, spares = 0): readonly PieceLine[] {
   const byLetter = new Map<string, UnitCut[]>();
   for (const of of cuts) {
     if (of.cut.stripSet !== undefined) continue;
     byLetter.set(of.letter, [...(byLetter.get(of.letter) ?? []), of]);
   }
-  return [...byLetter.values()].flatMap((own) => linesFor(own, upright));
+  return [...byLetter.values()].flatMap((own) => linesFor(own, upright)).map((line) => withSpares(line, spares));
+}
+
+/** As many pieces more as the house cuts of every kind, in case one goes wrong. */
+function withSpares(line: PieceLine, spares: number): PieceLine {
+  if (spares === 0) return line;
+  const many = named(line.count, 'to sew');
+  return { ...line, count: plus(many, count(spares, 'spare')), spare: line.spare + spares };
 }
 
 function linesFor(cuts: readonly UnitCut[], upright: Upright): readonly PieceLine[] {

@@ -43,7 +43,7 @@ export function clothFor(input: ClothInput): Cloth {
 function cutList({ quilt, blocks, fabricOf, pattern, letters }: ClothInput): readonly PieceLine[] {
   const cuts = unitCuts(blocks, fabricOf, letters);
   const upright = uprightIn(pattern, quilt);
-  const inBlocks = [...blockLines(cuts, upright), ...stripSetLines(cuts, pattern.house)];
+  const inBlocks = [...blockLines(cuts, upright, pattern.house.spares), ...stripSetLines(cuts, pattern.house)];
   inBlocks.sort((a, b) => compareLetters(a.letter, b.letter));
   return [
     ...inBlocks,

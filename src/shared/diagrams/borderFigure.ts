@@ -3,12 +3,14 @@ import type { Log } from '../piecing/piecing.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import { outlineOf, piecesOf } from '../quilt/onPoint/pieces.ts';
 import type { Quilt, QuiltLeaf, QuiltPart, StripLeaf, TopPiece } from '../quilt/quilt.ts';
+import type { Scraps } from '../quilt/scraps.ts';
 import type { Side } from '../recipe/schema.ts';
 import { HERE, outward } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import type { Figure, Letter, Mark } from './figure.ts';
 import { boxAround, boxLine, framed, letter, middleOf } from './marks.ts';
 import { gatherCloth, pieceLine } from './quiltCloth.ts';
+import { scrapsIn } from './scraps.ts';
 
 /**
  * One border being sewn on: what is there already pale, its strips pulled out in full tone, numbered in the order they
@@ -21,9 +23,9 @@ export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], borde
   const top = boxAround(under.flatMap((leaf) => [...outlineOf(leaf)]));
   const gap = Math.max(top.width, top.height) * 0.06;
   const marks = [
-    ...paleMarks(under, blocks),
+    ...paleMarks(under, blocks, scrapsIn(quilt, blocks)),
     boxLine(top, 'unit'),
-    ...logs.flatMap((log, i) => logMarks(log, i + 1, gap, blocks)),
+    ...logs.flatMap((log, i) => logMarks(log, i + 1, gap, blocks, scrapsIn(quilt, blocks))),
   ];
   const strips = logs.flatMap(({ part }) => leavesOf<QuiltLeaf>(part)).filter((leaf) => leaf.kind === 'strip');
   const sewn = strips.length > 0 ? strips.map((s) => `${s.side} ${cutText(s)}`) : logs.map(({ side }) => side);
@@ -60,8 +62,8 @@ function cutText({ cutWidth, cutLength }: StripLeaf): string {
   return sizeText(cutWidth.value, cutLength.value);
 }
 
-function paleMarks(leaves: readonly TopPiece[], blocks: readonly FigureBlock[]): readonly Mark[] {
-  const gathering = gatherCloth(blocks);
+function paleMarks(leaves: readonly TopPiece[], blocks: readonly FigureBlock[], scraps?: Scraps): readonly Mark[] {
+  const gathering = gatherCloth(blocks, scraps);
   for (const leaf of leaves) gathering.add(leaf);
   return areasOf(gathering.cloth, 'pale', 'patch');
 }
@@ -71,10 +73,11 @@ function logMarks(
   order: number,
   gap: number,
   blocks: readonly FigureBlock[],
+  scraps?: Scraps,
 ): readonly Mark[] {
   const by = outward(HERE, side, gap);
   const leaves = leavesOf<QuiltLeaf>(part).flatMap(piecesOf);
-  const gathering = gatherCloth(blocks);
+  const gathering = gatherCloth(blocks, scraps);
   for (const leaf of leaves) gathering.add(leaf, by);
   const box = { ...part.box, x: part.box.x + by.x, y: part.box.y + by.y };
   const strips = leaves.filter((leaf) => leaf.kind === 'strip');

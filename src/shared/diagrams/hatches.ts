@@ -1,4 +1,5 @@
 import type { Fabric } from '../pattern/schema.ts';
+import { withScraps } from '../quilt/scraps.ts';
 import type { Value } from '../recipe/schema.ts';
 import type { Hatch, Ink } from './figure.ts';
 
@@ -67,12 +68,19 @@ export function hatchFor(index: number, value: Value): Hatch {
   return own[index % own.length] as Hatch;
 }
 
-/** What the pens need of each fabric of a pattern: its colour, and a hatch that no other fabric has (of ten per value). */
-export function inksFor(fabrics: readonly Pick<Fabric, 'id' | 'value' | 'colour'>[]): readonly Ink[] {
+/**
+ * What the pens need of each fabric of a pattern: its colour, and a hatch that no other fabric has (of ten per value). The scraps of
+ * one fabric share its hatch.
+ */
+export function inksFor(
+  fabrics: readonly (Pick<Fabric, 'id' | 'value' | 'colour'> & Partial<Pick<Fabric, 'scraps'>>)[],
+): readonly Ink[] {
   const met: Record<Value, number> = { light: 0, medium: 0, dark: 0 };
-  return fabrics.map(({ id, value, colour }) => {
+  return fabrics.flatMap((fabric) => {
+    const { value } = fabric;
     const index = met[value];
     met[value] += 1;
-    return { fabric: id, colour: colour.toLowerCase(), hatch: hatchFor(index, value) };
+    const hatch = hatchFor(index, value);
+    return withScraps(fabric).map(({ id, colour }) => ({ fabric: id, colour: colour.toLowerCase(), hatch }));
   });
 }

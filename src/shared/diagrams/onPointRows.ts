@@ -3,6 +3,7 @@ import type { Press, PressingPlan } from '../pressing/pressing.ts';
 import { fromFrame } from '../quilt/onPoint/frame.ts';
 import { partInQuilt } from '../quilt/onPoint/pieces.ts';
 import type { DiagonalRow, OnPointLeaf, TopPiece } from '../quilt/quilt.ts';
+import type { Scraps } from '../quilt/scraps.ts';
 import { below } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import type { Arrow, Mark } from './figure.ts';
@@ -29,6 +30,7 @@ export function onPointMarks(
   gap: number,
   blocks: readonly FigureBlock[],
   pressing?: PressingPlan,
+  scraps?: Scraps,
 ): readonly Mark[] {
   const middle = (leaf.rows.length - 1) / 2;
   const spots = leaf.rows.map((_, i): Point => ({ x: (i - middle) * gap * SHARE, y: (i - middle) * gap * SHARE }));
@@ -39,7 +41,7 @@ export function onPointMarks(
   const seamsOf = (at: string) => pressing?.parts.find((part) => part.path === at)?.seams ?? [];
   const blockRows = leaf.rows.flatMap((row, i) => (row.kind === 'blocks' ? [i] : []));
   return [
-    ...clothMarks(pieces, blocks),
+    ...clothMarks(pieces, blocks, scraps),
     ...leaf.rows.flatMap((row, i) => rowArrow(row, spots[i] as Point, leaf.origin, seamsOf(below(path, i)), gap)),
     ...blockRows.map((i, n) => {
       const row = leaf.rows[i] as DiagonalRow;
@@ -70,8 +72,8 @@ function cornersApart({ corners, origin }: OnPointLeaf, far: number): readonly A
   });
 }
 
-function clothMarks(pieces: readonly Apart[], blocks: readonly FigureBlock[]): readonly Mark[] {
-  const gathering = gatherCloth(blocks);
+function clothMarks(pieces: readonly Apart[], blocks: readonly FigureBlock[], scraps?: Scraps): readonly Mark[] {
+  const gathering = gatherCloth(blocks, scraps);
   for (const { piece, by } of pieces) gathering.add(piece, by);
   return [...areasOf(gathering.cloth, 'full', 'patch'), ...pieces.map(({ piece, by }) => pieceLine(piece, by))];
 }

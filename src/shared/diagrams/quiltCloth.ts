@@ -3,6 +3,7 @@ import { clip, type HalfPlane } from '../quilt/onPoint/clip.ts';
 import { turnedAbout } from '../quilt/onPoint/frame.ts';
 import { outlineOf } from '../quilt/onPoint/pieces.ts';
 import type { BlockLeaf, TopPiece } from '../quilt/quilt.ts';
+import { placeKey, type Scraps, scrapFabric } from '../quilt/scraps.ts';
 import { wholeBox } from '../quilt/wholeBox.ts';
 import { type ByFabric, type FigureBlock, patchesByFabric } from './blockCloth.ts';
 import type { Line } from './figure.ts';
@@ -17,7 +18,8 @@ type Outlines = (readonly Point[])[];
 
 const HERE: Point = { x: 0, y: 0 };
 
-export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
+/** @param scraps which scrap each patch of a scrappy fabric is; left out, such a fabric is one cloth */
+export function gatherCloth(blocks: readonly FigureBlock[], scraps?: Scraps): Gathering {
   const cloth = new Map<string | null, Outlines>();
   const known = new Map<string, ByFabric>();
   const ofBlock = (leaf: BlockLeaf): ByFabric => {
@@ -30,11 +32,17 @@ export function gatherCloth(blocks: readonly FigureBlock[]): Gathering {
     cloth,
     add(piece, by = HERE) {
       if (piece.kind !== 'block') {
-        addMoved(cloth, piece.fabric, [outlineOf(piece)], by.x, by.y);
+        const own = scraps?.get(piece.fabric);
+        if (own === undefined) addMoved(cloth, piece.fabric, [outlineOf(piece)], by.x, by.y);
+        else addScraps(cloth, piece.fabric, own, [outlineOf(piece)], HERE, by);
         return;
       }
-      for (const [fabric, outlines] of ofBlock(piece))
-        addMoved(cloth, fabric, outlines, piece.box.x + by.x, piece.box.y + by.y);
+      for (const [fabric, outlines] of ofBlock(piece)) {
+        const own = fabric === null ? undefined : scraps?.get(fabric);
+        if (fabric === null || own === undefined)
+          addMoved(cloth, fabric, outlines, piece.box.x + by.x, piece.box.y + by.y);
+        else addScraps(cloth, fabric, own, outlines, piece.box, by);
+      }
     },
   };
 }
@@ -82,6 +90,22 @@ function keptOf(whole: ByFabric, leaf: BlockLeaf): ByFabric {
 /** Finished inches of one of the block's grid units, however it is turned to fill its place. */
 function gridOf(leaf: BlockLeaf, width: number, height: number): number {
   return wholeBox(leaf).width / (leaf.turn.quarters % 2 === 0 ? width : height);
+}
+
+/** Patches of a scrappy fabric, each under its scrap, which is known by where the patch lies before it is moved. */
+function addScraps(
+  cloth: Map<string | null, Outlines>,
+  fabric: string,
+  scraps: ReadonlyMap<string, number>,
+  outlines: readonly (readonly Point[])[],
+  at: Point,
+  by: Point,
+): void {
+  for (const outline of outlines) {
+    const lies = outline.map(({ x, y }) => ({ x: x + at.x, y: y + at.y }));
+    const scrap = scraps.get(placeKey(lies));
+    addMoved(cloth, scrap === undefined ? fabric : scrapFabric(fabric, scrap), [lies], by.x, by.y);
+  }
 }
 
 /** A loop without anything else in it: sixteen thousand patches come through here. */

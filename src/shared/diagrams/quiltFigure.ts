@@ -5,6 +5,7 @@ import { borderIds } from './borderFigure.ts';
 import type { Area, Figure, Letter, Mark } from './figure.ts';
 import { boxLine, letter, middleOf } from './marks.ts';
 import { gatherCloth, pieceLine } from './quiltCloth.ts';
+import { scrapsIn } from './scraps.ts';
 import { turnMark } from './turnMark.ts';
 
 export interface QuiltFigureOptions {
@@ -26,7 +27,7 @@ export interface QuiltFigureOptions {
 /** The whole quilt in colour, in finished inches. Every fabric is one area, however many patches it has. */
 export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], options: QuiltFigureOptions): Figure {
   const { borders, edges = 'patch', tone = 'full' } = options;
-  const gathering = gatherCloth(blocks);
+  const gathering = gatherCloth(blocks, scrapsIn(quilt, blocks));
   const setting = [...quilt.blocks, ...quilt.patches].filter((piece) => borders || piece.border === undefined);
   const shown = [...setting, ...quilt.triangles, ...(borders ? quilt.strips : [])];
   for (const leaf of shown) gathering.add(leaf);

@@ -4,6 +4,7 @@ import type { PressingPlan } from '../pressing/pressing.ts';
 import { centreOf, hasLines, holdsBlock } from '../quilt/lines.ts';
 import { piecesOf } from '../quilt/onPoint/pieces.ts';
 import type { Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
+import type { Scraps } from '../quilt/scraps.ts';
 import { type Apart, below, HERE, pullApart, type SeamSpot } from './apart.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import type { Arrow, Figure, Letter, Mark } from './figure.ts';
@@ -12,6 +13,7 @@ import { onPointMarks } from './onPointRows.ts';
 import { pressArrows } from './pressArrows.ts';
 import { gatherCloth, pieceLine } from './quiltCloth.ts';
 import { quiltAlt } from './quiltFigure.ts';
+import { scrapsIn } from './scraps.ts';
 
 /** A row or column of the setting, drawn apart from the others. */
 interface Line {
@@ -30,7 +32,7 @@ export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pr
   const gap = Math.min(quilt.block.width, quilt.block.height) * 0.3;
   if (isLeaf<QuiltLeaf>(part) && part.kind === 'on-point') {
     const rows = part.rows.filter(({ kind }) => kind === 'blocks').length;
-    const marks = onPointMarks(part, path, gap, blocks, pressing);
+    const marks = onPointMarks(part, path, gap, blocks, pressing, scrapsIn(quilt, blocks));
     return framed(marks, `${quiltAlt(quilt)} Its ${rows} diagonal rows are drawn apart.`, { left: gap * 0.6 });
   }
   const options = { gap: (at: string) => (at === path ? gap : 0), ...(pressing === undefined ? {} : { pressing }) };
@@ -39,7 +41,7 @@ export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pr
   const lines = linesOf(part, path, pulled);
   const between = pulled.seams.filter((seam) => seam.path === path);
   const marks: Mark[] = [
-    ...clothMarks(pulled, blocks),
+    ...clothMarks(pulled, blocks, scrapsIn(quilt, blocks)),
     ...pressArrows(between, 1, gap * 0.6),
     ...lines.flatMap((line) => lineArrow(seamsIn(pulled.seams, line.path, path), line.box, along, gap)),
     ...lines.filter((line) => line.blocks).map((line, i) => lineNumber(i + 1, line.box, along, gap)),
@@ -74,8 +76,8 @@ function seamsIn(seams: readonly SeamSpot[], path: string, whole: string): reado
   return path === whole ? [] : seams.filter((seam) => seam.path === path);
 }
 
-function clothMarks(pulled: Apart<QuiltLeaf>, blocks: readonly FigureBlock[]): readonly Mark[] {
-  const gathering = gatherCloth(blocks);
+function clothMarks(pulled: Apart<QuiltLeaf>, blocks: readonly FigureBlock[], scraps?: Scraps): readonly Mark[] {
+  const gathering = gatherCloth(blocks, scraps);
   const pieces = pulled.leaves.flatMap(({ leaf, by }) => piecesOf(leaf).map((piece) => ({ piece, by })));
   for (const { piece, by } of pieces) gathering.add(piece, by);
   return [...areasOf(gathering.cloth, 'full', 'patch'), ...pieces.map(({ piece, by }) => pieceLine(piece, by))];

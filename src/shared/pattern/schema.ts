@@ -30,6 +30,19 @@ export const houseSchema = z.strictObject({
   usableWidth: inches.default(40).describe('Usable width of the cloth, inches: the narrowest the pattern is good for.'),
   squaring: z.number().min(0).max(36).default(2).describe('Extra length for squaring up the cut end, inches.'),
   yardStep: z.number().positive().max(1).default(0.125).describe('Yardage is rounded up to this part of a yard.'),
+  shrinkage: z
+    .number()
+    .min(0)
+    .max(15)
+    .optional()
+    .describe('How much of its length cloth is planned to lose in the wash, in a hundred; left out, nothing.'),
+  spares: z
+    .number()
+    .int()
+    .min(0)
+    .max(20)
+    .optional()
+    .describe('Pieces cut of every kind beyond those that are sewn, in case one goes wrong; left out, none.'),
   methods: z.record(z.string(), z.string()).default({}).describe('The way this house makes each kind of unit.'),
   oversize: oversizeSchema,
 });
@@ -64,6 +77,13 @@ export const fabricSchema = z.strictObject({
     .max(60)
     .optional()
     .describe('The many fabrics that a scrappy fabric is made up of; left out, it is one cloth.'),
+  spread: z
+    .number()
+    .int()
+    .min(0)
+    .max(1_000_000)
+    .optional()
+    .describe('Which of the ways to spread its scraps; the same number spreads them the same way. Left out, 0.'),
 });
 
 export const blockSchema = z.strictObject({

@@ -162,6 +162,15 @@ export interface Quilt {
   readonly finished: TracedSize;
   /** The top before binding: finished and a seam on each side. */
   readonly unfinished: TracedSize;
+  /** The fabrics that are made up of many; absent where there is none. */
+  readonly scrappy?: readonly Scrappy[];
+}
+
+/** A scrappy fabric: how many fabrics it is, and which of the ways they are spread. */
+export interface Scrappy {
+  readonly fabric: string;
+  readonly many: number;
+  readonly spread: number;
 }
 
 /** A border of one size: what it is sewn to and, when it is pieced, of how many units it is. */

@@ -22,7 +22,8 @@ export function spread(places: Touching, fabrics: number, seed: number): readonl
     given[place] = best;
     used[best] = (used[best] as number) + 1;
   }
-  for (let round = 0; round < ROUNDS && exchangeOnce(places, given); round++);
+  const tries = { left: TRIES };
+  for (let round = 0; round < ROUNDS && exchangeOnce(places, given, tries); round++);
   return given;
 }
 
@@ -37,6 +38,9 @@ export function clumps(places: Touching, given: readonly number[]): number {
 
 const ROUNDS = 40;
 
+/** Exchanges that are tried at the most: where clumps must be, no search ends them. */
+const TRIES = 1_000_000;
+
 function countsAround(places: Touching, given: readonly number[], place: number, fabrics: number): number[] {
   const counts = new Array<number>(fabrics).fill(0);
   for (const other of places[place] ?? []) {
@@ -47,13 +51,14 @@ function countsAround(places: Touching, given: readonly number[], place: number,
 }
 
 /** Exchanges the fabrics of two places wherever that breaks up a clump; whether any was. */
-function exchangeOnce(places: Touching, given: number[]): boolean {
+function exchangeOnce(places: Touching, given: number[], tries: { left: number }): boolean {
   const clashes = (place: number) => (places[place] ?? []).filter((other) => given[other] === given[place]).length;
   let better = false;
   for (let a = 0; a < places.length; a++) {
     if (clashes(a) === 0) continue;
     for (let b = 0; b < places.length; b++) {
       if (given[a] === given[b]) continue;
+      if (tries.left-- <= 0) return false;
       const before = clashes(a) + clashes(b);
       [given[a], given[b]] = [given[b] as number, given[a] as number];
       if (clashes(a) + clashes(b) < before) {

@@ -10,6 +10,7 @@ import type { Edged } from '../pressing/ends.ts';
 import { pressQuilt } from '../pressing/pressQuilt.ts';
 import { layOut } from '../quilt/layOut.ts';
 import type { Quilt } from '../quilt/quilt.ts';
+import { scrappyIn } from '../quilt/scraps.ts';
 import type { SizedBlock } from '../quilt/sized.ts';
 import { madeTogether } from './madeTogether.ts';
 import { sizeBlock } from './sizeBlock.ts';
@@ -29,8 +30,9 @@ export function laySize(pattern: Pattern, size: Size, blocks: readonly WorkedBlo
   const laid = layOut(pattern, size, new Map(blocks.map(({ id, piecing }) => [id, piecing])), pathOf(pattern, size));
   if (!laid.ok) return laid;
   const quilt = laid.value;
+  const scrapped = { ...quilt, ...scrappyIn(pattern.fabrics) };
   const used = blocks.filter(({ id }) => (quilt.counts[id] ?? 0) > 0);
-  return accept({ size, quilt, used, blocks: used.map((block) => sizeBlock(block, pattern, quilt)) });
+  return accept({ size, quilt: scrapped, used, blocks: used.map((block) => sizeBlock(block, pattern, quilt)) });
 }
 
 function pathOf(pattern: Pattern, size: Size): string {

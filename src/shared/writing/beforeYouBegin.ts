@@ -1,4 +1,5 @@
-import { given } from '../measure/traced.ts';
+import { count, given } from '../measure/traced.ts';
+import type { House } from '../pattern/schema.ts';
 import type { Block, Section, Words } from './book.ts';
 import { cautions } from './cautions.ts';
 import { type Desk, sizeNames } from './desk.ts';
@@ -31,8 +32,9 @@ function assumptions(desk: Desk): readonly Words[] {
       field(given(house.squaring, 'for squaring up')),
       ' of each fabric for squaring up the cut end, rounded up to the next ',
       field(given(house.yardStep, 'rounding', 'yard')),
-      '. Nothing is added for shrinking: wash first and measure if you mean to wash.',
+      ...washWords(house),
     ],
+    ...spareWords(house),
     [
       'Backing and batting reach ',
       field(given(backing.beyond, 'beyond each side')),
@@ -44,6 +46,19 @@ function assumptions(desk: Desk): readonly Words[] {
     ['A solid arrow shows which way a seam is pressed. Dots are stitches, dashes are cuts.'],
     ['Cutting with a rotary cutter, machine quilting and sewing on a binding are not taught here.'],
   ];
+}
+
+/** What is added for what cloth loses when it is washed. */
+function washWords({ shrinkage = 0 }: House): Words {
+  if (shrinkage === 0) return ['. Nothing is added for shrinking: wash first and measure if you mean to wash.'];
+  const lost = field(given(shrinkage, 'lost in the wash', 'count'));
+  return ['. It may lose ', lost, ' in a hundred of its length in the wash: wash it before you cut.'];
+}
+
+function spareWords({ spares = 0 }: House): readonly Words[] {
+  if (spares === 0) return [];
+  const many = field(count(spares, 'spare'));
+  return [['Of every piece for the blocks ', many, ' more ', spares === 1 ? 'is' : 'are', ' cut than you sew.']];
 }
 
 function abbreviations({ sizes }: Desk): readonly Block[] {

@@ -5,6 +5,7 @@ import type { Fabric } from '../pattern/schema.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
+import { scrapCharts } from './scraps.ts';
 import { skills } from './skills.ts';
 import { field, onOneLine, sizeWords } from './words.ts';
 
@@ -20,6 +21,7 @@ export function beforeYouBuy(desk: Desk): Section {
       ...lead,
       { kind: 'chart', chart: sizesChart(desk) },
       { kind: 'chart', chart: fabricChart(desk) },
+      ...scrapCharts(desk),
       { kind: 'heading', text: 'What you will do' },
       { kind: 'list', items: skills(desk) },
     ],
@@ -68,12 +70,15 @@ function finishedBlock({ block }: WorkedSize['quilt']): TracedSize {
 export function fabricChart(desk: Desk): Chart {
   const { pattern, sizes } = desk;
   const needed = pattern.fabrics.filter(({ id }) => sizes.some((size) => need(size, id) !== undefined));
-  const rows = needed.map(({ id, name, direction }): ChartRow => {
+  const rows = needed.map(({ id, name, direction, scraps }): ChartRow => {
     const cells = sizes.map((size): Words => {
       const its = need(size, id);
       return its === undefined ? ['–'] : boughtWords(its);
     });
-    return { swatch: id, cells: [[{ strong: name }, ...usesOf(sizes, id), ...printOf(direction)], ...cells] };
+    return {
+      swatch: id,
+      cells: [[{ strong: name }, ...usesOf(sizes, id), ...printOf(direction), ...scrapsOf(scraps)], ...cells],
+    };
   });
   const backing: ChartRow = {
     swatch: pattern.backing.fabric,
@@ -99,6 +104,11 @@ export function fabricChart(desk: Desk): Chart {
 /** What a buyer has to know before she takes another print. */
 function printOf(direction: Fabric['direction']): Words {
   return direction === undefined ? [] : [`; a ${direction} print`];
+}
+
+/** How many fabrics a scrappy one is, all of them together so many yards. */
+function scrapsOf(scraps: Fabric['scraps']): Words {
+  return scraps === undefined ? [] : ['; ', field(count(scraps.length, 'scraps')), ' fabrics, in all'];
 }
 
 /** "1½ yd", or "3 fat quarters", or both. */

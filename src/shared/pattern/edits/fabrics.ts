@@ -121,8 +121,18 @@ export const setFabricScraps: Edit<{ readonly fabric: string; readonly scraps: N
   },
 };
 
+/** Spreads a scrappy fabric's scraps another way; the same number spreads them the same way. */
+export const setFabricSpread: Edit<{ readonly fabric: string; readonly spread: number }> = {
+  id: 'set-fabric-spread',
+  name: ({ fabric }, pattern) => `Spread the scraps of ${nameOf(pattern, fabric)} another way`,
+  apply: (pattern, { fabric, spread }) => {
+    const sound = Number.isInteger(spread) && spread >= 0 && spread <= 1_000_000;
+    return sound ? withOptional(pattern, fabric, 'spread', spread === 0 ? null : spread) : pattern;
+  },
+};
+
 /** The fabric with an entry set, or without it when it is null. */
-function withOptional<Name extends 'direction' | 'photograph' | 'price' | 'scraps' | 'sheet'>(
+function withOptional<Name extends 'direction' | 'photograph' | 'price' | 'scraps' | 'sheet' | 'spread'>(
   pattern: Pattern,
   id: string,
   name: Name,

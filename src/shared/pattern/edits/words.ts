@@ -79,7 +79,7 @@ export function nextEdition(pattern: Pattern, date: string): { readonly number: 
   return { number: pattern.edition.number + 1, date };
 }
 
-type HouseNumbers = Partial<Pick<House, 'seam' | 'step' | 'usableWidth' | 'squaring' | 'yardStep'>>;
+type HouseNumbers = Partial<Pick<House, 'seam' | 'step' | 'usableWidth' | 'squaring' | 'yardStep' | 'shrinkage'>>;
 
 const HOUSE_BOUNDS: Readonly<Record<keyof HouseNumbers, readonly [number, number]>> = {
   seam: [1 / 16, 1],
@@ -87,6 +87,7 @@ const HOUSE_BOUNDS: Readonly<Record<keyof HouseNumbers, readonly [number, number
   usableWidth: [6, 200],
   squaring: [0, 36],
   yardStep: [1 / 16, 1],
+  shrinkage: [0, 15],
 };
 
 const HOUSE_NAMES: Readonly<Record<keyof HouseNumbers, string>> = {
@@ -95,6 +96,7 @@ const HOUSE_NAMES: Readonly<Record<keyof HouseNumbers, string>> = {
   usableWidth: 'usable width',
   squaring: 'squaring-up allowance',
   yardStep: 'rounding of yardage',
+  shrinkage: 'allowance for the wash',
 };
 
 export const setHouse: Edit<HouseNumbers> = {
@@ -110,6 +112,19 @@ export const setHouse: Edit<HouseNumbers> = {
       if (value !== null && HOUSE_BOUNDS[key] !== undefined) fields[key] = value;
     }
     return withFields(pattern, { house: withFields(pattern.house, fields) });
+  },
+};
+
+/** How many pieces of every kind are cut beyond those that are sewn. */
+export const setHouseSpares: Edit<{ readonly spares: number }> = {
+  id: 'set-house-spares',
+  name: () => 'Change the spare pieces',
+  apply: (pattern, { spares }) => {
+    if (!Number.isFinite(spares)) return pattern;
+    const many = Math.min(20, Math.max(0, Math.round(spares)));
+    return many === (pattern.house.spares ?? 0)
+      ? pattern
+      : withFields(pattern, { house: withFields(pattern.house, { spares: many }) });
   },
 };
 
