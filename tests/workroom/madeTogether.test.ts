@@ -30,7 +30,17 @@ function block(id: string, method: Method, ...wanted: readonly (readonly [Unit, 
     const run = (needed: number, isMirrored: boolean): Run => ({ mirrored: isMirrored, needed, before: 0 });
     const runs = [run(straight, false), run(mirrored, true)].filter(({ needed }) => needed > 0);
     const plan = method.plan(unit, { grid: 2, seam: 1 / 4, step: 1 / 8 });
-    return { unit, method, others: [], plan, oversize: 0, perBlock: 1, needed: straight + mirrored, runs };
+    return {
+      unit,
+      method,
+      others: [],
+      plan,
+      oversize: 0,
+      perBlock: 1,
+      perBlockOnSide: 0,
+      needed: straight + mirrored,
+      runs,
+    };
   });
   return { id, grid: 2, count: 1, units, unfinished };
 }
