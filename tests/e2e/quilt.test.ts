@@ -124,7 +124,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('r');
     await page.getByRole('button', { name: 'Undo: turn a block of the motif' }).waitFor();
-    await panel.getByRole('radiogroup', { name: 'Block there' }).getByText('B').click();
+    await panel.getByRole('radiogroup', { name: 'Block there' }).getByText('B', { exact: true }).click();
     await page.getByRole('button', { name: 'Undo: put block B in the motif' }).waitFor();
   });
 
@@ -151,15 +151,40 @@ describeWithTool('chromium', 'the quilt view', () => {
     await panel.getByText('Mitred', { exact: true }).click();
     await page.getByRole('button', { name: 'Undo: mitre the corners of the quay border' }).waitFor();
     await pick(/Made of/, 'Pair of geese');
-    await panel.getByText(/^It does not close/).waitFor();
+    await panel.getByText('It does not close', { exact: false }).waitFor();
     await panel
       .getByRole('button', { name: /^Put them in/ })
       .first()
       .click();
     await page.getByText('Fits in all 3 sizes.').first().waitFor();
-    await panel.getByText(/^\d+ units along the top and \d+ along the sides\.$/).waitFor();
+    await panel.getByText(/\d+ units along the top and \d+ along the sides/).waitFor();
     await panel.getByRole('button', { name: 'The whole quilt' }).click();
     await panel.getByText('Inside quay border').waitFor();
+    expect(await trouble()).toEqual([]);
+  });
+
+  it('swaps two blocks, picks all alike, and paints blocks and fabrics, each one act', async () => {
+    await quilt.focus();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('s');
+    await page.getByRole('button', { name: 'Undo: swap two blocks' }).waitFor();
+    await quilt.getByRole('gridcell', { name: /^Block B, row 1, column 1/ }).waitFor();
+    await page.keyboard.press('l');
+    await page.getByRole('heading', { level: 2, name: '15 blocks' }).waitFor();
+    await page.keyboard.press('p');
+    await page.getByRole('radiogroup', { name: 'Paint with' }).getByText('Buoy').click();
+    const box = await quilt.boundingBox();
+    if (box === null) throw new Error('The quilt is not on screen');
+    // The outer border of Cot is 2½ of its 52 inches high: its middle at the top.
+    await page.mouse.click(box.x + box.width / 2, box.y + (box.height * 1.2) / 52);
+    await page.getByRole('button', { name: 'Undo: change the fabric of the quay border' }).waitFor();
+    await page.getByText('Only here').click();
+    // The middle of the second block of the first row, which was put down as a lantern.
+    await page.mouse.click(box.x + box.width / 2, box.y + (box.height * (3.5 + 4.5)) / 52);
+    await page.getByRole('button', { name: 'Undo: put block C in a place' }).waitFor();
+    await page.keyboard.press('Escape');
+    await expect.poll(() => page.getByRole('radiogroup', { name: 'Paint with' }).count()).toBe(0);
     expect(await trouble()).toEqual([]);
   });
 });

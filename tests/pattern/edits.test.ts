@@ -196,6 +196,14 @@ const cases: readonly AnyCase[] = [
   of(edits.removeFabric, fc.record({ fabric, instead: fabric })),
   of(edits.turnBlocks, fc.record({ cells, by, size: fc.option(size) })),
   of(edits.placeBlocks, fc.record({ cells, block, size: fc.option(size) })),
+  of(
+    edits.swapBlocks,
+    fc.record({
+      a: fc.record({ column: fc.nat(8), row: fc.nat(8) }),
+      b: fc.record({ column: fc.nat(8), row: fc.nat(8) }),
+      size: fc.option(size),
+    }),
+  ),
   of(edits.returnToMotif, fc.record({ cells, size: fc.option(size) })),
   of(edits.turnMotif, fc.record({ cells, by })),
   of(edits.placeInMotif, fc.record({ cells, block })),

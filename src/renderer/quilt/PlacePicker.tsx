@@ -1,31 +1,42 @@
 import type { Point } from '../../shared/drawing/turn.ts';
 import type { BlockLeaf, Quilt } from '../../shared/quilt/quilt.ts';
+import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { GroundPicker } from '../parts/lattice/GroundPicker.tsx';
 import type { Cell } from '../parts/lattice/lattice.ts';
 import { turnWords } from '../parts/turning/turnWords.ts';
 import { useSelection, useStudio } from '../state/hooks.tsx';
 import { type Selection, WHOLE_PATTERN } from '../state/selection.ts';
 import { blockIn } from './blockIn.ts';
+import { paint } from './brush/paint.ts';
 import { placeActs } from './placeActs.ts';
 import { quiltGround } from './quiltGround.ts';
+import { useQuiltState } from './quiltStore.ts';
+
+const PICKING =
+  'Blocks of the quilt: arrow keys move, Space picks one more, R turns, M mirrors, S swaps two, L picks all alike, Delete returns to the motif';
+const PAINTING = 'Blocks of the quilt: arrow keys move, Enter paints, Escape twice puts the brush down';
 
 /** Lets the blocks of the quilt be picked, turned and mirrored; a click beside them takes the border or the setting. */
-export function PlacePicker({ quilt }: { readonly quilt: Quilt }) {
+export function PlacePicker({ worked, size }: { readonly worked: WorkedOut; readonly size: WorkedSize }) {
+  const { quilt } = size;
+  const studio = useStudio();
+  const brush = useQuiltState((state) => state.brush);
   const [selection, select] = useSelection();
   const picked = selection.kind === 'places' ? selection.places : [];
-  const { onKey } = placeActs(useStudio(), picked);
+  const { onKey } = placeActs(studio, picked);
   const { width, height } = quilt.finished;
   return (
     <GroundPicker
       ground={quiltGround(quilt)}
       width={width.value}
       height={height.value}
-      label="Blocks of the quilt: arrow keys move, R turns, M mirrors, Delete returns to the motif"
+      label={brush === null ? PICKING : PAINTING}
       describe={(cell) => placeWords(blockIn(quilt, cell), cell)}
       picked={picked}
       onPick={(places) => select(places.length === 0 ? WHOLE_PATTERN : { kind: 'places', places })}
       onKey={onKey}
       onBeside={(at) => select(besideAt(quilt, at))}
+      onPaint={brush === null ? undefined : (way) => paint(studio, worked, size, brush, way)}
     />
   );
 }

@@ -7,7 +7,7 @@ import { TurnActs } from '../parts/turning/TurnActs.tsx';
 import { turnWords } from '../parts/turning/turnWords.ts';
 import { useCurrentSize, usePattern, useStudio } from '../state/hooks.tsx';
 import { blockIn } from './blockIn.ts';
-import { placeActs } from './placeActs.ts';
+import { type PlaceActs, placeActs } from './placeActs.ts';
 import styles from './quilt.module.css';
 import { quiltStore, useQuiltState } from './quiltStore.ts';
 
@@ -28,6 +28,7 @@ export function PlacesPanel({ places, onBack }: PlacesPanelProps) {
       <BackTo onPress={onBack}>The whole quilt</BackTo>
       <Lies places={places} />
       <TurnActs onTurn={acts.turn} />
+      <MoreActs acts={acts} letters={letters} />
       <BlockChoice letter={one ? letter : null} onPlace={acts.place} />
       <ScopeChoice />
       <Return places={places} onReturn={acts.back} />
@@ -55,6 +56,25 @@ function Lies({ places }: { readonly places: readonly Cell[] }) {
   const leaf = blockIn(quilt, first);
   const words = leaf === undefined ? '' : turnWords(leaf.turn);
   return <p className="quiet small">{words === '' ? 'Lies as drawn.' : `Lies ${words}.`}</p>;
+}
+
+function MoreActs({ acts, letters }: { readonly acts: PlaceActs; readonly letters: readonly string[] }) {
+  const [letter] = letters;
+  return (
+    <div className={styles.acts}>
+      {acts.swap === null ? null : (
+        <Button onPress={acts.swap}>
+          Swap the two <kbd>S</kbd>
+        </Button>
+      )}
+      <Button onPress={() => acts.alike(false)}>
+        {letters.length === 1 ? `Pick every ${letter}` : 'Pick all alike'} <kbd>L</kbd>
+      </Button>
+      <Button onPress={() => acts.alike(true)}>
+        Pick all that lie so <kbd>Shift L</kbd>
+      </Button>
+    </div>
+  );
 }
 
 interface BlockChoiceProps {

@@ -1,7 +1,8 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { inchesText } from '../../shared/measure/fraction.ts';
 import { Why } from '../parts/Why.tsx';
-import { useCompare, useCurrentSize } from '../state/hooks.tsx';
+import { useCompare, useCurrentSize, useStudio } from '../state/hooks.tsx';
+import { toggleBrush } from './commands.ts';
 import { OVERS, type Over } from './look.ts';
 import styles from './quilt.module.css';
 import { quiltStore, useQuiltState } from './quiltStore.ts';
@@ -13,20 +14,35 @@ export function QuiltHead() {
   return (
     <header className={styles.head}>
       <Measures />
-      <ToggleButtonGroup
-        className={styles.overs ?? ''}
-        aria-label="Shown on the quilt"
-        selectionMode="multiple"
-        selectedKeys={[...over]}
-        onSelectionChange={(keys) => quiltStore.setState({ over: new Set([...keys] as Over[]) })}
-      >
-        {OVERS.map(({ id, says }) => (
-          <ToggleButton key={id} id={id} className={styles.over ?? ''}>
-            {says}
-          </ToggleButton>
-        ))}
-      </ToggleButtonGroup>
+      <div className={styles.tools}>
+        <PaintToggle />
+        <ToggleButtonGroup
+          className={styles.overs ?? ''}
+          aria-label="Shown on the quilt"
+          selectionMode="multiple"
+          selectedKeys={[...over]}
+          onSelectionChange={(keys) => quiltStore.setState({ over: new Set([...keys] as Over[]) })}
+        >
+          {OVERS.map(({ id, says }) => (
+            <ToggleButton key={id} id={id} className={styles.over ?? ''}>
+              {says}
+            </ToggleButton>
+          ))}
+        </ToggleButtonGroup>
+      </div>
     </header>
+  );
+}
+
+function PaintToggle() {
+  const studio = useStudio();
+  const compare = useCompare();
+  const painting = useQuiltState((state) => state.brush !== null);
+  if (compare) return null;
+  return (
+    <ToggleButton className={styles.over ?? ''} isSelected={painting} onChange={() => toggleBrush(studio)}>
+      Paint
+    </ToggleButton>
   );
 }
 

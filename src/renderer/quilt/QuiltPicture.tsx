@@ -9,6 +9,7 @@ import { FindingsOver } from './FindingsOver.tsx';
 import type { Over } from './look.ts';
 import { PlacePicker } from './PlacePicker.tsx';
 import styles from './quilt.module.css';
+import { useQuiltState } from './quiltStore.ts';
 
 interface QuiltPictureProps {
   readonly worked: WorkedOut;
@@ -19,6 +20,7 @@ interface QuiltPictureProps {
 /** One size, whole; its blocks and borders can be picked, and what does not fit is drawn on it. */
 export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
   const { quilt } = size;
+  const painting = useQuiltState((state) => state.brush !== null);
   const turns = over.has('turns');
   const letters = over.has('letters');
   const figure = useMemo(
@@ -37,8 +39,8 @@ export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
     <div className={styles.cloth} data-grey={over.has('grey')}>
       <Stage figure={figure} inks={inks}>
         <PickedBorder worked={size} />
-        <PlacePicker quilt={quilt} />
-        <BorderEdges worked={size} />
+        <PlacePicker worked={worked} size={size} />
+        {painting ? null : <BorderEdges worked={size} />}
         <FindingsOver worked={worked} size={size} />
       </Stage>
     </div>

@@ -1,5 +1,6 @@
 import { useCommands } from '../commands/context.ts';
 import { useCompare, useCurrentSize, useWorked } from '../state/hooks.tsx';
+import { BrushStrip } from './brush/BrushStrip.tsx';
 import { CompareSizes } from './CompareSizes.tsx';
 import { QUILT_COMMANDS } from './commands.ts';
 import { QuiltHead } from './QuiltHead.tsx';
@@ -15,6 +16,7 @@ export default function QuiltView() {
   return (
     <div className={styles.view}>
       <QuiltHead />
+      <BrushStrip />
       <Cloth />
       <QuiltSidePanel />
     </div>

@@ -1,5 +1,7 @@
 import type { Command } from '../commands/command.ts';
 import type { Cell } from '../parts/lattice/lattice.ts';
+import { WHOLE_PATTERN } from '../state/selection.ts';
+import type { Studio } from '../state/studio.ts';
 import type { StudioState } from '../state/studioState.ts';
 import { OVERS, type Over } from './look.ts';
 import { placeActs } from './placeActs.ts';
@@ -37,11 +39,45 @@ const overs: readonly Command[] = OVERS.map(({ id, says }) => ({
   run: () => toggleOver(id),
 }));
 
+/** Takes a brush in hand, with the pattern's first fabric on it, or puts it down. */
+export function toggleBrush(studio: Studio): void {
+  const { brush } = quiltStore.getState();
+  const first = studio.store.getState().history?.now.fabrics[0]?.id;
+  if (brush !== null) quiltStore.setState({ brush: null });
+  else if (first !== undefined) {
+    if (picked(studio.store.getState()).length > 0) studio.select(WHOLE_PATTERN);
+    quiltStore.setState({ brush: { kind: 'fabric', fabric: first } });
+  }
+}
+
+const paintCommand: Command = {
+  id: 'paint',
+  group: 'Here',
+  label: () => (quiltStore.getState().brush === null ? 'Paint blocks and fabrics' : 'Put the brush down'),
+  keys: ['p'],
+  enabled: ({ history, compare }) => history !== null && !compare,
+  run: toggleBrush,
+};
+
+const putDown: Command = {
+  id: 'put-brush-down',
+  group: 'Here',
+  label: () => 'Put the brush down',
+  keys: ['Escape'],
+  enabled: () => quiltStore.getState().brush !== null,
+  run: () => quiltStore.setState({ brush: null }),
+};
+
 /** What can be done in the quilt view by name and by key. */
 export const QUILT_COMMANDS: readonly Command[] = [
   onPlaces('turn-places', 'Turn the picked blocks a quarter', 'r', 'r'),
   onPlaces('turn-places-back', 'Turn the picked blocks back', 'shift+r', 'R'),
   onPlaces('mirror-places', 'Mirror the picked blocks', 'm', 'm'),
+  onPlaces('swap-places', 'Swap the two picked blocks', 's', 's'),
+  onPlaces('pick-alike', 'Pick all blocks like those picked', 'l', 'l'),
+  onPlaces('pick-lying', 'Pick all blocks that lie like those picked', 'shift+l', 'L'),
   onPlaces('places-to-motif', 'Return the picked blocks to the motif', 'Delete', 'Delete'),
+  paintCommand,
+  putDown,
   ...overs,
 ];

@@ -4,13 +4,27 @@ import type { Over } from './look.ts';
 /** Whether a turn or another block is meant for the place in every size, or in the size looked at alone. */
 type Scope = 'every' | 'one';
 
+/** What is painted with. */
+export type Brush =
+  | { readonly kind: 'block'; readonly block: string }
+  | { readonly kind: 'fabric'; readonly fabric: string };
+
 /** What the quilt view remembers while the window is open. */
 export interface QuiltState {
   readonly scope: Scope;
   readonly over: ReadonlySet<Over>;
+  /** Null: the hand is empty, and picks. */
+  readonly brush: Brush | null;
+  /** A fabric is painted into the blocks touched alone, and not into all of their letter. */
+  readonly alone: boolean;
 }
 
-export const quiltStore = createStore<QuiltState>(() => ({ scope: 'every', over: new Set() }));
+export const quiltStore = createStore<QuiltState>(() => ({
+  scope: 'every',
+  over: new Set(),
+  brush: null,
+  alone: false,
+}));
 
 /** One thing the quilt view remembers; what is shown follows it. */
 export function useQuiltState<T>(pick: (state: QuiltState) => T): T {

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { RecipeCard } from '../../../shared/contract.ts';
-import { addBlock, copyBlock, setBorderPieced } from '../../../shared/pattern/edits/index.ts';
+import { copyBlock, pieceBorderOf, setBorderPieced } from '../../../shared/pattern/edits/index.ts';
 import type { Border, Pattern } from '../../../shared/pattern/schema.ts';
 import { readRow } from '../../../shared/recipe/token.ts';
 import { gatherKept, revisionsOf } from '../../library/gather.ts';
@@ -89,11 +89,8 @@ function pieceByBlock(studio: Studio, border: Border, block: string, copied: boo
 
 async function pieceByUnit(studio: Studio, border: Border, { recipe, revision }: RecipeCard): Promise<void> {
   const held = await gatherKept(studio.host, recipe);
-  const one = mark();
   const revisions = revisionsOf([{ recipe, revision }, ...held]);
-  studio.act(addBlock, { recipe, others: held.map((kept) => kept.recipe), revisions }, one);
-  const units = lastBlock(studio);
-  if (units !== undefined) studio.act(setBorderPieced, { border: border.id, units }, one);
+  studio.act(pieceBorderOf, { border: border.id, recipe, others: held.map((kept) => kept.recipe), revisions });
 }
 
 function lastBlock({ store }: Studio): string | undefined {

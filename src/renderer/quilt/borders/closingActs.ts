@@ -1,12 +1,6 @@
 import { same } from '../../../shared/measure/inches.ts';
-import {
-  addSpacer,
-  setBorderEndsIn,
-  setBorderWidth,
-  setBorderWidthIn,
-  setSizeBlock,
-} from '../../../shared/pattern/edits/index.ts';
-import type { Border, Pattern, Size } from '../../../shared/pattern/schema.ts';
+import { addSpacer, changeInside, setBorderWidth, setBorderWidthIn } from '../../../shared/pattern/edits/index.ts';
+import type { Border } from '../../../shared/pattern/schema.ts';
 import type { Closing } from '../../../shared/quilt/find/closeBorder.ts';
 import { closingsOf } from '../../../shared/quilt/find/closingsOf.ts';
 import { borderWidths } from '../../../shared/quilt/growing.ts';
@@ -57,45 +51,12 @@ function space(studio: Studio, at: At, closing: Extract<Closing, { kind: 'spacer
   studio.act(addSpacer, { border: border.id, fabric, widths }, mark);
 }
 
-/** The quilt inside the border made wider and higher: by the plain border inside it, else by its blocks. */
-function changeAct({ wider, higher }: Extract<Closing, { kind: 'change' }>, at: At): ClosingAct | null {
-  const { worked, size, border } = at;
-  const inner = plainInside(worked.pattern, size.size, border);
-  if (inner !== null) {
-    const now = borderWidths(inner, size.size);
-    const [sides, ends] = [now.sides + wider / 2, now.ends + higher / 2];
-    if (sides < 0 || ends < 0) return null;
-    return {
-      says: `Change the ${inner.name.toLowerCase()}`,
-      run: (studio, mark) => {
-        studio.act(setBorderWidthIn, { border: inner.id, size: size.size.id, width: sides }, mark);
-        const own = same(sides, ends) ? null : ends;
-        studio.act(setBorderEndsIn, { border: inner.id, size: size.size.id, ends: own }, mark);
-      },
-    };
-  }
-  const block = blockFor(worked.pattern, size, wider, higher);
-  if (block === null) return null;
-  return {
-    says: 'Change the blocks',
-    run: (studio, mark) => studio.act(setSizeBlock, { size: size.size.id, block }, mark),
-  };
-}
-
-function plainInside({ borders }: Pattern, size: Size, border: Border): Border | null {
-  const before = borders.slice(
-    0,
-    borders.findIndex(({ id }) => id === border.id),
-  );
-  const there = before.findLast((one) => one.pieced === undefined && borderWidths(one, size).sides > 0);
-  return there ?? null;
-}
-
-/** The block that makes a straight setting so much wider and higher at once; null when no one block does both. */
-function blockFor({ setting }: Pattern, { size, quilt }: WorkedSize, wider: number, higher: number): number | null {
-  if (setting.kind !== 'straight') return null;
-  const across = size.block + wider / size.across;
-  const high = quilt.block.height / quilt.block.width;
-  const down = size.block + higher / size.down / high;
-  return same(across, down) && across >= 0.5 ? across : null;
+/** What lies inside made wider and higher, by the plain border there or by the blocks; null where neither can be. */
+function changeAct(
+  { wider, higher }: Extract<Closing, { kind: 'change' }>,
+  { worked, size, border }: At,
+): ClosingAct | null {
+  const args = { border: border.id, size: size.size.id, wider, higher };
+  if (changeInside.apply(worked.pattern, args) === worked.pattern) return null;
+  return { says: 'Change it so', run: (studio, mark) => studio.act(changeInside, args, mark) };
 }

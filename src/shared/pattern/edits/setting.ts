@@ -72,6 +72,23 @@ export const placeBlocks: Edit<{ readonly cells: Cells; readonly block: string; 
   },
 };
 
+/** Two blocks change places, each with the way it lies. */
+export const swapBlocks: Edit<{ readonly a: Cell; readonly b: Cell; readonly size: string | null }> = {
+  id: 'swap-blocks',
+  name: () => 'Swap two blocks',
+  apply: (pattern, { a, b, size }) => {
+    const at = blockAt(pattern);
+    const [one, other] = [at(size ?? '', a.column, a.row), at(size ?? '', b.column, b.row)];
+    if (one === null || other === null) return pattern;
+    return placed(
+      placed(pattern, [a], size, () => other),
+      [b],
+      size,
+      () => one,
+    );
+  },
+};
+
 export const returnToMotif: Edit<{ readonly cells: Cells; readonly size: string | null }> = {
   id: 'return-to-motif',
   name: ({ cells }) => `Return ${blocksText(cells)} to the motif`,
