@@ -187,4 +187,36 @@ describeWithTool('chromium', 'the quilt view', () => {
     await expect.poll(() => page.getByRole('radiogroup', { name: 'Paint with' }).count()).toBe(0);
     expect(await trouble()).toEqual([]);
   });
+
+  it('finds sizes for a bed, adds one, and keeps a mattress of the designer’s own for other patterns', async () => {
+    await panel.getByRole('button', { name: 'Find a size' }).click();
+    const finder = page.getByRole('dialog', { name: 'Find a size' });
+    // Queen is 60 × 80: with a drop of 12 on both sides and the foot, 84 × 92.
+    await finder.getByText('84″ = 60 mattress + 2 × 12 drop').waitFor();
+    await finder.getByRole('button', { name: 'Find sizes' }).click();
+    const add = finder.getByRole('button', { name: /^Add .* as a size$/ });
+    await add.first().waitFor({ timeout: 60_000 });
+    expect(await trouble()).toEqual([]);
+    await finder.getByRole('button', { name: 'A mattress of your own' }).click();
+    await finder.getByLabel('What it is called').fill('Ship’s bunk');
+    await finder.getByLabel('Mattress width').fill('27');
+    await finder.getByLabel('Mattress width').press('Enter');
+    await finder.getByRole('button', { name: 'Keep it' }).click();
+    await finder.getByText('51″ = 27 mattress + 2 × 12 drop').waitFor();
+    await finder.getByRole('button', { name: 'Find sizes' }).click();
+    await add.first().waitFor({ timeout: 60_000 });
+    await add.first().click();
+    await page.getByRole('button', { name: 'Undo: add the size Ship’s bunk' }).waitFor();
+    await page.getByText('Fits in all 4 sizes.').first().waitFor();
+  });
+
+  it('says what comes nearest where no size can be met', async () => {
+    await page.keyboard.press('f');
+    const finder = page.getByRole('dialog', { name: 'Find a size' });
+    await finder.getByText('Two measures').click();
+    await finder.getByLabel('Width', { exact: true }).fill('7');
+    await finder.getByLabel('Width', { exact: true }).press('Enter');
+    await finder.getByRole('button', { name: 'Find sizes' }).click();
+    await finder.getByText(/^No size of this design comes near 7″ × 80″/).waitFor({ timeout: 60_000 });
+  });
 });

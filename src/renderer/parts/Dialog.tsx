@@ -10,7 +10,7 @@ export interface DialogProps {
   readonly children: ReactNode;
   /** Acts at the foot; without any there is one to close. */
   readonly foot?: ReactNode;
-  readonly width?: 'narrow' | 'wide';
+  readonly width?: 'narrow' | 'wide' | 'broad';
 }
 
 /** Something that must be read or chosen before going on. Escape and a press beside it close it. */

@@ -3,6 +3,7 @@ import { useCompare, useCurrentSize, useWorked } from '../state/hooks.tsx';
 import { BrushStrip } from './brush/BrushStrip.tsx';
 import { CompareSizes } from './CompareSizes.tsx';
 import { QUILT_COMMANDS } from './commands.ts';
+import { Finder } from './finder/Finder.tsx';
 import { QuiltHead } from './QuiltHead.tsx';
 import { QuiltPicture } from './QuiltPicture.tsx';
 import { QuiltSidePanel } from './QuiltSidePanel.tsx';
@@ -19,6 +20,7 @@ export default function QuiltView() {
       <BrushStrip />
       <Cloth />
       <QuiltSidePanel />
+      <Finder />
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { Button } from '../parts/Button.tsx';
 import { Rows } from '../parts/Rows.tsx';
 import { usePattern, useStudio, useWorked } from '../state/hooks.tsx';
 import styles from './quilt.module.css';
+import { quiltStore } from './quiltStore.ts';
 
 /** Every size with its blocks and what it measures; a press opens it. */
 export function SizesPart() {
@@ -38,9 +39,14 @@ export function SizesPart() {
           onPress: () => open(size.id),
         }))}
       />
-      <Button small className={styles.start ?? ''} onPress={add} isDisabled={sizes.length >= 12}>
-        Add a size
-      </Button>
+      <div className={styles.acts}>
+        <Button small onPress={add} isDisabled={sizes.length >= 12}>
+          Add a size
+        </Button>
+        <Button small onPress={() => quiltStore.setState({ finder: true })}>
+          Find a size
+        </Button>
+      </div>
     </PanelPart>
   );
 }

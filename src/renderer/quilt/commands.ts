@@ -59,6 +59,15 @@ const paintCommand: Command = {
   run: toggleBrush,
 };
 
+const findSize: Command = {
+  id: 'find-size',
+  group: 'Sizes',
+  label: () => 'Find a size for a bed or a measure',
+  keys: ['f'],
+  enabled: ({ history }) => history !== null,
+  run: () => quiltStore.setState({ finder: true }),
+};
+
 const putDown: Command = {
   id: 'put-brush-down',
   group: 'Here',
@@ -78,6 +87,7 @@ export const QUILT_COMMANDS: readonly Command[] = [
   onPlaces('pick-lying', 'Pick all blocks that lie like those picked', 'shift+l', 'L'),
   onPlaces('places-to-motif', 'Return the picked blocks to the motif', 'Delete', 'Delete'),
   paintCommand,
+  findSize,
   putDown,
   ...overs,
 ];

@@ -17,6 +17,8 @@ export interface QuiltState {
   readonly brush: Brush | null;
   /** A fabric is painted into the blocks touched alone, and not into all of their letter. */
   readonly alone: boolean;
+  /** Whether sizes are being looked for. */
+  readonly finder: boolean;
 }
 
 export const quiltStore = createStore<QuiltState>(() => ({
@@ -24,6 +26,7 @@ export const quiltStore = createStore<QuiltState>(() => ({
   over: new Set(),
   brush: null,
   alone: false,
+  finder: false,
 }));
 
 /** One thing the quilt view remembers; what is shown follows it. */

@@ -1,6 +1,7 @@
 import type { Finding } from '../measure/finding.ts';
 import { yardsText } from '../measure/fraction.ts';
 import { lengthsOn } from '../measure/metric.ts';
+import { type Steps, toTheEnd } from '../measure/steps.ts';
 import type { TracedSize } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { closingsOf } from '../quilt/find/closingsOf.ts';
@@ -54,6 +55,11 @@ const CUT_OUT = 14;
  * @param most how many are answered
  */
 export function findSizes(pattern: Pattern, target: Target, most = 8): FoundSizes {
+  return toTheEnd(findSizesInSteps(pattern, target, most));
+}
+
+/** The same in steps: one for each size that is laid out and cut. */
+export function* findSizesInSteps(pattern: Pattern, target: Target, most = 8): Steps<FoundSizes> {
   const { width, height } = target.size;
   const wished = { width: width.value, height: height.value };
   const { blocks, findings } = workBlocks(pattern);
@@ -61,7 +67,13 @@ export function findSizes(pattern: Pattern, target: Target, most = 8): FoundSize
   const judged = candidates(pattern, blocks, wished)
     .map((candidate) => ({ candidate, reasons: judge(pattern, candidate, wished) }))
     .sort((a, b) => pointsOf(a.reasons) - pointsOf(b.reasons));
-  const cut = judged.slice(0, CUT_OUT).flatMap(({ candidate, reasons }) => cutOut(pattern, candidate, reasons, wished));
+  const best = judged.slice(0, CUT_OUT);
+  const cut: FoundSize[] = [];
+  for (const [done, { candidate, reasons }] of best.entries()) {
+    const { across, down, block } = candidate.size;
+    yield { doing: `${across} by ${down} blocks of ${lengthsOn(pattern.house.step)(block)}`, done, of: best.length };
+    cut.push(...cutOut(pattern, candidate, reasons, wished));
+  }
   const sizes = withCloth(cut)
     .sort((a, b) => a.points - b.points)
     .slice(0, most);

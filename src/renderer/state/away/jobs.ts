@@ -3,7 +3,7 @@ import type { Step } from '../../../shared/measure/steps.ts';
 import type { TakenRecipe } from '../../../shared/pattern/edits/takeRecipe.ts';
 import type { Pattern } from '../../../shared/pattern/schema.ts';
 import { cliffsOf, recastsOf } from '../../../shared/workroom/asides.ts';
-import { findSizes } from '../../../shared/workroom/findSizes.ts';
+import { findSizesInSteps } from '../../../shared/workroom/findSizes.ts';
 import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
 import { workOut, workOutInSteps } from '../../../shared/workroom/workOut.ts';
@@ -15,7 +15,7 @@ import { drawPattern, drawRecipe } from './pictures.ts';
  */
 export const JOBS = {
   workOut: workOutInSteps,
-  findSizes,
+  findSizes: findSizesInSteps,
   cliffs: cliffsOf,
   stress,
   recasts: recastsOf,

@@ -1,0 +1,93 @@
+import { useState } from 'react';
+import type { Pattern } from '../../../shared/pattern/schema.ts';
+import type { Target } from '../../../shared/quilt/find/target.ts';
+import type { FoundSize } from '../../../shared/workroom/findSizes.ts';
+import { Button } from '../../parts/Button.tsx';
+import { Dialog } from '../../parts/Dialog.tsx';
+import { useAway } from '../../state/away/useAway.ts';
+import { useCurrentSize, usePattern, useStudio } from '../../state/hooks.tsx';
+import { quiltStore, useQuiltState } from '../quiltStore.ts';
+import { FoundList } from './FoundList.tsx';
+import styles from './finder.module.css';
+import { addFound, replaceByFound } from './takeFound.ts';
+import { useMattresses } from './useMattresses.ts';
+import { WishFields } from './WishFields.tsx';
+import { FIRST_WISH, nameOf, targetOf, type Wish } from './wish.ts';
+
+/** Finds sizes of the design for a bed or a measure. */
+export function Finder() {
+  const open = useQuiltState((state) => state.finder);
+  return open ? <OpenFinder /> : null;
+}
+
+/** What was asked for last; it is found as it was left. */
+let left: Wish = FIRST_WISH;
+
+function close(): void {
+  quiltStore.setState({ finder: false });
+}
+
+function OpenFinder() {
+  const studio = useStudio();
+  const pattern = usePattern();
+  const current = useCurrentSize();
+  const chest = useMattresses();
+  const [wish, setWish] = useState(left);
+  const [asked, ask] = useState<readonly [Pattern, Target] | null>(null);
+  const target = targetOf(wish, chest.all);
+  const { answer, working, step, trouble } = useAway('findSizes', asked === null ? null : [...asked]);
+  const change = (next: Wish) => {
+    left = next;
+    setWish(next);
+    ask(null);
+  };
+  const take = (act: () => void) => {
+    act();
+    close();
+  };
+  const add = (found: FoundSize) => take(() => addFound(studio, found, nameOf(wish, chest.all)));
+  const replace = (found: FoundSize) =>
+    take(() => (current === null ? undefined : replaceByFound(studio, found, current.size.id)));
+  return (
+    <Dialog title="Find a size" width="broad" isOpen onClose={close}>
+      <div className={styles.finder}>
+        <div className={styles.asking}>
+          <WishFields wish={wish} onChange={change} chest={chest} target={target} />
+          {working ? (
+            <Button onPress={() => ask(null)}>Stop</Button>
+          ) : (
+            <Button
+              tone="strong"
+              isDisabled={target === null}
+              onPress={() => (target === null ? undefined : ask([pattern, target]))}
+            >
+              Find sizes
+            </Button>
+          )}
+        </div>
+        <div className={styles.answers} aria-busy={working}>
+          {working ? (
+            <Progress done={step?.done ?? 0} of={step?.of ?? 0} doing={step?.doing ?? 'Sizes near it'} />
+          ) : null}
+          {trouble === null ? null : <p role="alert">{trouble}</p>}
+          {asked === null ? (
+            <p className="quiet">
+              Sizes of this design that come near what you ask for, the best first: nearness, patches on the ruler,
+              whole motifs, borders that close and the cloth they take.
+            </p>
+          ) : null}
+          {answer === null || working ? null : <FoundList found={answer} onAdd={add} onReplace={replace} />}
+        </div>
+      </div>
+    </Dialog>
+  );
+}
+
+function Progress({ done, of, doing }: { readonly done: number; readonly of: number; readonly doing: string }) {
+  return (
+    <div className={styles.progress} role="status">
+      <progress aria-label="How far the search is" value={done} max={Math.max(1, of)} />
+      <span className="small">{doing}</span>
+    </div>
+  );
+}

@@ -1,0 +1,103 @@
+import { explain } from '../../../shared/measure/traced.ts';
+import type { Target } from '../../../shared/quilt/find/target.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
+import { Pick } from '../../parts/Pick.tsx';
+import styles from './finder.module.css';
+import { OwnMattress } from './OwnMattress.tsx';
+import type { MattressChest } from './useMattresses.ts';
+import type { Wish } from './wish.ts';
+
+interface WishFieldsProps {
+  readonly wish: Wish;
+  readonly onChange: (wish: Wish) => void;
+  readonly chest: MattressChest;
+  readonly target: Target | null;
+}
+
+/** What a size is looked for: a bed with its drop and tuck, or a width and height. */
+export function WishFields({ wish, onChange, chest, target }: WishFieldsProps) {
+  const set = (fields: Partial<Wish>) => onChange({ ...wish, ...fields });
+  return (
+    <div className={styles.wish}>
+      <Choice
+        label="A size for"
+        value={wish.for}
+        options={[
+          { id: 'bed', says: 'A bed' },
+          { id: 'measure', says: 'Two measures' },
+        ]}
+        onChange={(next) => set({ for: next })}
+      />
+      {wish.for === 'bed' ? (
+        <BedFields wish={wish} set={set} chest={chest} />
+      ) : (
+        <div className={styles.two}>
+          <NumberField
+            label="Width"
+            value={wish.width}
+            least={6}
+            most={300}
+            step={1}
+            onChange={(width) => set({ width })}
+          />
+          <NumberField
+            label="Height"
+            value={wish.height}
+            least={6}
+            most={300}
+            step={1}
+            onChange={(height) => set({ height })}
+          />
+        </div>
+      )}
+      {target === null || wish.for === 'measure' ? null : (
+        <p className="small">
+          Asked for: {explain(target.size.width)}
+          <br />
+          by {explain(target.size.height)}
+        </p>
+      )}
+    </div>
+  );
+}
+
+interface BedFieldsProps {
+  readonly wish: Wish;
+  readonly set: (fields: Partial<Wish>) => void;
+  readonly chest: MattressChest;
+}
+
+function BedFields({ wish, set, chest }: BedFieldsProps) {
+  const bed = chest.all.find(({ id }) => id === wish.bed) ?? chest.all[0];
+  if (bed === undefined) return null;
+  const own = chest.own.some(({ id }) => id === bed.id);
+  const source = chest.tables.find(({ mattresses }) => mattresses.some(({ id }) => id === bed.id));
+  return (
+    <>
+      <Pick
+        label="Mattress"
+        value={bed.id}
+        options={chest.all.map(({ id, name, width, length }) => ({ id, name: `${name}, ${width}″ × ${length}″` }))}
+        onChange={(id) => set({ bed: id })}
+      />
+      {own || source === undefined ? null : (
+        <p className="quiet tiny">
+          {source.name}: {source.source}
+        </p>
+      )}
+      <div className={styles.two}>
+        <NumberField label="Drop" value={wish.drop} least={0} most={60} step={1} onChange={(drop) => set({ drop })} />
+        <NumberField
+          label="Pillow tuck"
+          value={wish.tuck}
+          least={0}
+          most={60}
+          step={1}
+          onChange={(tuck) => set({ tuck })}
+        />
+      </div>
+      <OwnMattress chest={chest} chosen={own ? bed : null} onChoose={(id) => set({ bed: id })} />
+    </>
+  );
+}

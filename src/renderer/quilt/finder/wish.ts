@@ -1,0 +1,32 @@
+import { inchesText } from '../../../shared/measure/fraction.ts';
+import type { Mattress } from '../../../shared/pattern/mattresses.ts';
+import { bedTarget, plainTarget, type Target } from '../../../shared/quilt/find/target.ts';
+
+/** What a size is looked for. */
+export interface Wish {
+  readonly for: 'bed' | 'measure';
+  /** The mattress's id. */
+  readonly bed: string;
+  readonly drop: number;
+  readonly tuck: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A drop that covers the mattress's side and a tuck for one row of pillows: common practice, from memory. */
+export const FIRST_WISH: Wish = { for: 'bed', bed: 'queen', drop: 12, tuck: 0, width: 60, height: 80 };
+
+/** The measure asked for; null while no mattress is chosen. */
+export function targetOf(wish: Wish, mattresses: readonly Mattress[]): Target | null {
+  if (wish.for === 'measure') return plainTarget(wish.width, wish.height);
+  const mattress = mattresses.find(({ id }) => id === wish.bed) ?? mattresses[0];
+  if (mattress === undefined) return null;
+  const { width, length } = mattress;
+  return bedTarget({ width, length, drop: wish.drop, tuck: wish.tuck });
+}
+
+/** What a size found for it is called until the designer says otherwise. */
+export function nameOf(wish: Wish, mattresses: readonly Mattress[]): string {
+  if (wish.for === 'measure') return `${inchesText(wish.width)} × ${inchesText(wish.height)}`;
+  return (mattresses.find(({ id }) => id === wish.bed) ?? mattresses[0])?.name ?? 'Bed';
+}
