@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { doubleArea } from '../../src/shared/drawing/drawing.ts';
 import type { Pattern, Setting, Size } from '../../src/shared/pattern/schema.ts';
 import { settingSchema } from '../../src/shared/pattern/settingSchema.ts';
+import { pointsIn } from '../../src/shared/pressing/meet.ts';
 import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern } from '../helpers/fixtures.ts';
@@ -63,7 +64,7 @@ describe('any setting on point', () => {
         expect(area).toBeCloseTo(quilt.finished.width.value * quilt.finished.height.value, 5);
         const inBlocks = blocks.reduce((sum, { count }) => sum + count, 0);
         expect(inBlocks).toBe(quilt.blocks.length);
-        expect(points).toBeGreaterThanOrEqual(pressing.nests + pressing.stacks);
+        expect(points).toBeGreaterThanOrEqual(pointsIn(pressing));
       }),
       { numRuns: 120 },
     );

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Pattern, Size } from '../../src/shared/pattern/schema.ts';
 import { settingSchema } from '../../src/shared/pattern/settingSchema.ts';
+import { pointsIn } from '../../src/shared/pressing/meet.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern } from '../helpers/fixtures.ts';
 
@@ -50,9 +51,9 @@ describe('any strips of blocks', () => {
         if (one === undefined) throw new Error(findings.map(({ what }) => what).join(' '));
         const inBlocks = one.blocks.reduce((sum, { id, count }) => {
           const pressing = workOut(pattern).blocks.find((block) => block.id === id)?.pressing;
-          return sum + count * ((pressing?.nests ?? 0) + (pressing?.stacks ?? 0));
+          return sum + count * (pressing === undefined ? 0 : pointsIn(pressing));
         }, 0);
-        expect(one.points).toBe(inBlocks + one.pressing.nests + one.pressing.stacks);
+        expect(one.points).toBe(inBlocks + pointsIn(one.pressing));
       }),
       { numRuns: 80 },
     );

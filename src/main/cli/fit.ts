@@ -79,6 +79,7 @@ function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
     row('Points to match', ({ points }) => points.toLocaleString('en')),
     row('Seams that nest', ({ seams }) => seams.nest.toLocaleString('en')),
     row('Seams that stack', ({ seams }) => seams.stack.toLocaleString('en')),
+    row('Points that lie open', ({ seams }) => seams.open.toLocaleString('en')),
     row('Fits', ({ fits }) => (fits ? 'yes' : 'no')),
   ];
 }

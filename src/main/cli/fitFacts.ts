@@ -38,7 +38,7 @@ export interface SizeFit {
   /** Points at which seams meet. */
   readonly points: number;
   /** Of the points, those where the seams' allowances lie to opposite sides, and to the same side. */
-  readonly seams: { readonly nest: number; readonly stack: number };
+  readonly seams: { readonly nest: number; readonly stack: number; readonly open: number };
 }
 
 /** Equal strips of one border. */
@@ -197,5 +197,6 @@ function seamsOf({ quilt, pressing }: WorkedSize, blocks: WorkedOut['blocks']): 
   return {
     nest: inBlocks.reduce((sum, { times, nests }) => sum + times * nests, pressing.nests),
     stack: inBlocks.reduce((sum, { times, stacks }) => sum + times * stacks, pressing.stacks),
+    open: inBlocks.reduce((sum, { times, open }) => sum + times * open, pressing.open),
   };
 }

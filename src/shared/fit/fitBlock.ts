@@ -1,11 +1,12 @@
 import type { Finding } from '../measure/finding.ts';
 import { inchesText } from '../measure/fraction.ts';
 import { type Inches, longer, same } from '../measure/inches.ts';
+import { type EdgeSeam, edgeSeams } from '../piecing/edgeSeams.ts';
 import type { Piecing, Unit, UnitLeaf } from '../piecing/piecing.ts';
 import { unitCalled } from '../piecing/unitNames.ts';
 import type { SizedUnit } from '../quilt/sized.ts';
 import { levelOf } from './level.ts';
-import { plainSewn, type Sewn, type Stop, turnSewn } from './sewn.ts';
+import { NO_STOPS, plainSewn, type Sewn, type Stop, turnSewn } from './sewn.ts';
 import { type Misfit, type SewnUp, sewUp } from './sewUp.ts';
 
 /** What a block is known by in a finding. */
@@ -96,15 +97,29 @@ function measureUnits(units: readonly SizedUnit[], grid: Inches, seam: Inches): 
   };
 }
 
-/**
- * Seams that end inside an edge: those of a unit of equal squares or strips. Diagonal seams run into corners, where the seam
- * allowance is.
- */
+/** Seams that end inside an edge. What runs into a corner is left out: there the seam allowance is. */
 function stopsOf(unit: Unit, sewn: Sewn['design'], design: Sewn['design']): Sewn['edges'] {
   const { columns, rows } = boardOf(unit);
+  if (columns * rows === 1) return slantedStops(unit, sewn, design);
   const across = evenly(columns, sewn.width, design.width);
   const down = evenly(rows, sewn.height, design.height);
   return { top: across, bottom: across, left: down, right: down };
+}
+
+/** Where slanting and curved seams end inside an edge: in the same share of it as drawn. */
+function slantedStops(unit: Unit, sewn: Sewn['design'], design: Sewn['design']): Sewn['edges'] {
+  if (unit.kind === 'plain' || unit.kind === 'log') return NO_STOPS;
+  const stops = (seams: readonly EdgeSeam[], length: 'width' | 'height') =>
+    seams.map(
+      ({ at }): Stop => ({ design: (design[length] * at) / unit[length], sewn: (sewn[length] * at) / unit[length] }),
+    );
+  const { top, right, bottom, left } = edgeSeams(unit);
+  return {
+    top: stops(top, 'width'),
+    right: stops(right, 'height'),
+    bottom: stops(bottom, 'width'),
+    left: stops(left, 'height'),
+  };
 }
 
 /** Equal parts of a unit across and down. */

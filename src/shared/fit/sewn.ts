@@ -23,7 +23,7 @@ export interface Sewn {
 }
 
 /** Edges into which no seam runs. */
-const NO_STOPS: Sewn['edges'] = { top: [], right: [], bottom: [], left: [] };
+export const NO_STOPS: Sewn['edges'] = { top: [], right: [], bottom: [], left: [] };
 
 /** A piece with no seam on its edges. */
 export function plainSewn(

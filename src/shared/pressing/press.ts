@@ -1,10 +1,10 @@
 import { type Box, type Point, type Turn, UNTURNED } from '../drawing/turn.ts';
-import { longer, same } from '../measure/inches.ts';
 import type { Part, Ring, Rounds, Row } from '../piecing/piecing.ts';
 import { aboutRing, type RingArm } from '../piecing/ring.ts';
 import { type AnyLeaf, isLeaf } from '../piecing/tree.ts';
 import type { Side } from '../recipe/schema.ts';
 import { awayTo, type Edged, type SeamEnd, turnPress } from './ends.ts';
+import { type Meetings, meet, noMeetings } from './meet.ts';
 import type { Press, PressedPart, PressingPlan } from './pressing.ts';
 
 /** A plan, and the whole as its neighbours will meet it. */
@@ -13,11 +13,8 @@ export interface Pressed {
   readonly edged: Edged;
 }
 
-interface Tally {
-  parts: PressedPart[];
-  nests: number;
-  stacks: number;
-  stacked: Point[];
+interface Tally extends Meetings {
+  readonly parts: PressedPart[];
 }
 
 /**
@@ -35,7 +32,7 @@ export function press<Leaf extends AnyLeaf>(
   lieOf?: LieOf<Leaf>,
   pullOf?: (part: Part<Leaf>) => number,
 ): Pressed {
-  const plan: Tally = { parts: [], nests: 0, stacks: 0, stacked: [] };
+  const plan: Tally = { parts: [], ...noMeetings() };
   const edged = pressPart(
     root,
     { path: '', index: 0, lie: UNTURNED },
@@ -192,17 +189,4 @@ function beside(whole: Edged, added: Edged, side: Side, way: Press): Edged {
   }
   const ends = { left: both('left'), right: both('right'), top: first.ends.top, bottom: second.ends.bottom };
   return { width: first.width, height: first.height + second.height, ends };
-}
-
-function meet(a: readonly SeamEnd[], b: readonly SeamEnd[], spot: (at: number) => Point, tally: Tally): void {
-  let j = 0;
-  for (const end of a) {
-    while (j < b.length && longer(end.at, (b[j] as SeamEnd).at)) j += 1;
-    const other = b[j];
-    if (other === undefined || !same(end.at, other.at) || end.press === 'open' || other.press === 'open') continue;
-    if (end.press === other.press) {
-      tally.stacks += 1;
-      tally.stacked.push(spot(end.at));
-    } else tally.nests += 1;
-  }
 }

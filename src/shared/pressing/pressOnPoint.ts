@@ -1,19 +1,14 @@
-import type { Point } from '../drawing/turn.ts';
-import { longer, same } from '../measure/inches.ts';
 import type { Part } from '../piecing/piecing.ts';
 import { fromFrame } from '../quilt/onPoint/frame.ts';
 import type { DiagonalLeaf, DiagonalRow, OnPointLeaf } from '../quilt/quilt.ts';
 import type { Edged, SeamEnd } from './ends.ts';
+import { addMeetings, type Meetings, meet, noMeetings } from './meet.ts';
 import { type LieOf, press } from './press.ts';
 import type { Press, PressedPart } from './pressing.ts';
 
 /** How the diagonal rows of a setting on point are pressed, in the frame they lie in. */
-export interface PressedOnPoint {
+export interface PressedOnPoint extends Readonly<Meetings> {
   readonly parts: readonly PressedPart[];
-  readonly nests: number;
-  readonly stacks: number;
-  /** In the quilt, finished inches. */
-  readonly stacked: readonly Point[];
 }
 
 interface How {
@@ -29,8 +24,8 @@ interface How {
  */
 export function pressOnPoint({ rows, origin }: OnPointLeaf, path: string, how: How): PressedOnPoint {
   const parts: PressedPart[] = [];
-  const tally = { nests: 0, stacks: 0, stacked: [] as Point[] };
-  const pressed = rows.map((row, i) => pressRow(row, i, below(path, i), how, parts, tally));
+  const tally = noMeetings();
+  const pressed = rows.map((row, i) => pressRow(row, i, below(path, i), { ...how, origin }, parts, tally));
   const pulls = rows.map(({ kind }) => (kind === 'sashing' ? 2 : 1));
   const between = rows
     .slice(1)
@@ -40,9 +35,7 @@ export function pressOnPoint({ rows, origin }: OnPointLeaf, path: string, how: H
     meet(
       (pressed[i] as PressedRow).bottom,
       row.top,
-      (at) => {
-        tally.stacked.push(fromFrame({ x: at, y: (rows[i + 1] as DiagonalRow).box.y }, origin));
-      },
+      (at) => fromFrame({ x: at, y: (rows[i + 1] as DiagonalRow).box.y }, origin),
       tally,
     );
   });
@@ -54,12 +47,6 @@ interface PressedRow {
   readonly bottom: readonly SeamEnd[];
 }
 
-interface Counted {
-  nests: number;
-  stacks: number;
-  readonly stacked: Point[];
-}
-
 function below(path: string, child: number): string {
   return path === '' ? String(child) : `${path}.${child}`;
 }
@@ -68,9 +55,9 @@ function pressRow(
   { parts }: DiagonalRow,
   index: number,
   path: string,
-  how: How,
+  { origin, ...how }: How & Pick<OnPointLeaf, 'origin'>,
   into: PressedPart[],
-  tally: Counted,
+  tally: Meetings,
 ): PressedRow {
   const usual: Press = index % 2 === 0 ? 'right' : 'left';
   const pulls = parts.map(how.pullOf);
@@ -89,8 +76,7 @@ function pressRow(
       bottom.push({ at, press: before });
     }
     const inner = press<DiagonalLeaf>(part, how.edgesOf, how.lieOf, how.pullOf);
-    tally.nests += inner.plan.nests;
-    tally.stacks += inner.plan.stacks;
+    addMeetings(tally, { ...inner.plan, stacked: inner.plan.stacked.map((spot) => fromFrame(spot, origin)) });
     into.push(...inner.plan.parts.map((one) => ({ ...one, path: under(below(path, i), one.path) })));
     top.push(...moved(inner.edged.ends.top, at));
     bottom.push(...moved(inner.edged.ends.bottom, at));
@@ -105,17 +91,4 @@ function under(path: string, inner: string): string {
 
 function moved(ends: readonly SeamEnd[], by: number): readonly SeamEnd[] {
   return ends.map(({ at, press: way }) => ({ at: at + by, press: way }));
-}
-
-function meet(a: readonly SeamEnd[], b: readonly SeamEnd[], stack: (at: number) => void, tally: Counted): void {
-  let j = 0;
-  for (const end of a) {
-    while (j < b.length && longer(end.at, (b[j] as SeamEnd).at)) j += 1;
-    const other = b[j];
-    if (other === undefined || !same(end.at, other.at)) continue;
-    if (end.press === other.press) {
-      tally.stacks += 1;
-      stack(end.at);
-    } else tally.nests += 1;
-  }
 }

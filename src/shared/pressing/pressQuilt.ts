@@ -24,6 +24,7 @@ export function pressQuilt(quilt: Quilt, blocks: ReadonlyMap<string, Edged>): Pr
       parts: [...whole.parts, ...own.parts],
       nests: whole.nests + own.nests,
       stacks: whole.stacks + own.stacks,
+      open: whole.open + own.open,
       stacked: [...whole.stacked, ...own.stacked],
     };
   }, plan);

@@ -13,9 +13,10 @@ export interface PressedPart {
 /** The pressing plan of a block or of the whole top. */
 export interface PressingPlan {
   readonly parts: readonly PressedPart[];
-  /** Meeting points where seams lie to opposite sides, and where they do not. */
+  /** Points to match: where seams lie to opposite sides, where both lie to one side, and where one of them lies to both. */
   readonly nests: number;
   readonly stacks: number;
+  readonly open: number;
   /** Where the seams that do not nest meet, in the units of the tree: grid units in a block, finished inches in a quilt. */
   readonly stacked: readonly Point[];
 }

@@ -1,10 +1,12 @@
+import { type EdgeSeam, type EdgeSeams, edgeSeams } from '../piecing/edgeSeams.ts';
 import type { Unit, UnitLeaf } from '../piecing/piecing.ts';
 import { boardEdges } from './boardEdges.ts';
-import { type Edged, turnEdged, unseamed } from './ends.ts';
+import { type Edged, type SeamEnd, turnEdged, unseamed } from './ends.ts';
+import type { Press } from './pressing.ts';
 
 /**
- * How a unit meets its neighbours, in grid units. Diagonal seams run into corners, where the unit's own seam allowance is;
- * four-patches, nine-patches, checkerboards and rails have seams that end inside their edges. A four-patch is spun: the seams
+ * How a unit meets its neighbours, in grid units: the places along its edges at which its seams end, and how they are pressed there.
+ * What runs into a corner is left out, for there the unit's own seam allowance is. A four-patch is spun: the seams
  * about its middle all lie one way round, which is what lets it nest on every side (common practice).
  */
 export function unitEdges(units: readonly Unit[]): (leaf: UnitLeaf) => Edged {
@@ -34,7 +36,21 @@ function edgesOf(unit: Unit): Edged {
     case 'checkerboard':
     case 'rails':
       return boardEdges(unit);
-    default:
+    case 'plain':
+    case 'log':
       return unseamed(width, height);
+    default:
+      return { width, height, ends: pressedEnds(edgeSeams(unit)) };
   }
+}
+
+function pressedEnds({ top, right, bottom, left }: EdgeSeams): Edged['ends'] {
+  const ends = (seams: readonly EdgeSeam[], back: Press, forth: Press) =>
+    seams.map(({ at, lies }): SeamEnd => ({ at, press: lies === 'open' ? 'open' : lies === 'back' ? back : forth }));
+  return {
+    top: ends(top, 'left', 'right'),
+    right: ends(right, 'up', 'down'),
+    bottom: ends(bottom, 'left', 'right'),
+    left: ends(left, 'up', 'down'),
+  };
 }

@@ -32,13 +32,16 @@ describe('what is said of a cutting plan', () => {
 });
 
 describe('what is said of seams that meet', () => {
-  const plan = (nests: number, stacks: number) => ({ parts: [], nests, stacks, stacked: [] });
+  const plan = (nests: number, stacks: number, open = 0) => ({ parts: [], nests, stacks, open, stacked: [] });
 
   it('counts those that nest and those that do not', () => {
     expect(meetingWords(plan(0, 0))).toBe('No two seams meet.');
     expect(meetingWords(plan(4, 0))).toBe('All 4 places where seams meet nest.');
     expect(meetingWords(plan(4, 1))).toMatch(/^4 places nest\. At 1 place, ringed,/);
     expect(meetingWords(plan(0, 3))).toMatch(/^At 3 places, ringed,/);
+    expect(meetingWords(plan(4, 0, 1))).toBe(
+      '4 places nest. At 1 point the allowance lies to both sides: pin through them.',
+    );
   });
 });
 

@@ -4,6 +4,7 @@ import { patchPolygon } from '../../drawing/polygons.ts';
 import type { Point } from '../../drawing/turn.ts';
 import type { Part } from '../allowance/work.ts';
 import { joinsOf, patchesOf, type SeamJoin, type SeamTree } from '../seamTree.ts';
+import { type JoinOrder, orderOf } from './joinOrder.ts';
 
 /**
  * What is sewn in one stage: one join, or several straight ones of which each adds to what the one before made. Where a unit
@@ -15,10 +16,8 @@ export interface JoinGroup {
 }
 
 /** One join: what was made before, and what is added to it. */
-export interface JoinStep {
+export interface JoinStep extends JoinOrder {
   readonly join: SeamJoin;
-  readonly first: Part;
-  readonly added: Part;
 }
 
 /** More than this is too much for one figure. */
@@ -29,27 +28,23 @@ export function joinGroups(drawing: Drawing, tree: SeamTree): readonly JoinGroup
   const groups: { steps: JoinStep[]; times: number }[] = [];
   for (const { join, times } of differentJoins(drawing, tree)) {
     const last = groups.at(-1);
-    const before = last?.steps.at(-1)?.join;
+    const before = last?.steps.at(-1);
+    const step: JoinStep = { join, ...orderOf(join) };
     const goesOn =
       before !== undefined &&
-      join.parts.includes(before) &&
+      isAll(step.first, before) &&
       last?.times === times &&
       last.steps.length < IN_ONE_STAGE &&
-      [before, join].every(({ sewn, closing }) => sewn === 'full' && closing === undefined);
-    if (goesOn) last?.steps.push(stepOf(join, before));
-    else groups.push({ steps: [stepOf(join)], times });
+      [before.join, join].every(({ sewn, closing }) => sewn === 'full' && closing === undefined);
+    if (goesOn) last?.steps.push(step);
+    else groups.push({ steps: [step], times });
   }
   return groups;
 }
 
-function stepOf(join: SeamJoin, before?: SeamTree): JoinStep {
-  const [one, other] = join.parts;
-  const [first, added] = before === other ? [other, one] : [one, other];
-  return { join, first: partOf(first), added: partOf(added) };
-}
-
-function partOf(tree: SeamTree): Part {
-  return new Set(patchesOf(tree));
+/** Whether a part is what the step before made. */
+function isAll(part: Part, { first, added }: JoinStep): boolean {
+  return part.size === first.size + added.size && [...part].every((patch) => first.has(patch) || added.has(patch));
 }
 
 function differentJoins(

@@ -7,8 +7,9 @@ import type { Scale, Stage } from '../method.ts';
 import type { SeamJoin } from '../seamTree.ts';
 import type { TradeShape } from '../tradeUnit.ts';
 import { unitCalled } from '../unitNames.ts';
-import { curvedOn, isRoundInside } from './curvedJoin.ts';
+import { curvedOn } from './curvedJoin.ts';
 import type { JoinGroup, JoinStep } from './joinGroups.ts';
+import { pressedTo } from './joinOrder.ts';
 import { openedPart, pressArrow, type Stretch, sewnOver, stretchesOf } from './joins.ts';
 import { middleInside } from './middleInside.ts';
 import { asScene, beside, type Picture, picture, together } from './picture.ts';
@@ -84,16 +85,11 @@ function wholeScene(work: Work, step: JoinStep): Stage['scene'] {
 }
 
 function openedJoin(work: Work, { join, first, added }: JoinStep): Picture {
-  const to = pressedTo(work, join, first, added);
+  const to = pressedTo(work, join).has([...first][0] as number) ? 'first' : 'added';
   return together(
     openedPart(work, both(first, added)),
     picture({ arrows: [pressArrow(work, first, added, to, join.seam)] }),
   );
-}
-
-/** Curves are pressed away from the part that is round outside; anything else to the part that was added. */
-function pressedTo(work: Work, join: SeamJoin, first: Part, added: Part): 'first' | 'added' {
-  return join.sewn === 'curved' && isRoundInside(work, first, added) ? 'first' : 'added';
 }
 
 /** The second part lying on the first and sewn, as far as it is sewn before it has to be moved. */

@@ -1,0 +1,128 @@
+import { arcBetween } from '../drawing/curve.ts';
+import { type Drawing, doubleArea, patchPoints } from '../drawing/drawing.ts';
+import { MEANT } from '../drawing/near.ts';
+import type { Point } from '../drawing/turn.ts';
+import type { Side } from '../recipe/schema.ts';
+import { type Work, workOf } from './allowance/work.ts';
+import { pressedTo } from './methods/joinOrder.ts';
+import type { Unit } from './piecing.ts';
+import { joinsOf, unitsOf } from './seamTree.ts';
+
+/**
+ * Where seams inside a unit run into its edge: how far from the edge's left or upper end, in grid units, and to which end of the
+ * edge their allowance lies; 'open' where it lies to both, as at the tip of a goose.
+ */
+export interface EdgeSeam {
+  readonly at: number;
+  readonly lies: 'back' | 'forth' | 'open';
+}
+
+export type EdgeSeams = Readonly<Record<Side, readonly EdgeSeam[]>>;
+
+/**
+ * The seams of a unit with slants or curves that end inside its edges. Seams that run into its corners are left out: there the unit's
+ * own seam allowance is. Units of equal squares and strips are told by `boardSize.ts`.
+ */
+export function edgeSeams(unit: Unit): EdgeSeams {
+  const work = workOf(unit, 1, { seam: 0 });
+  const toward = unit.kind === 'pieced' ? towardIn(unit, work) : towardSmaller(work);
+  const found = Object.fromEntries(SIDES.map((side) => [side, new Map<number, Set<'back' | 'forth'>>()]));
+  for (const [a, b] of seamEdges(work)) {
+    const patch = toward(a, b);
+    if (patch === null) continue;
+    for (const [vertex, walksIn] of [
+      [a, true],
+      [b, false],
+    ] as const) {
+      const place = work.drawing.points[vertex] as Point;
+      const side = sideAt(work.drawing, place);
+      if (side === null) continue;
+      // A patch lies to the right of the edge it walks from a to b on its way round.
+      const right = work.owner(a, b) === patch;
+      const at = side === 'top' || side === 'bottom' ? place.x : place.y;
+      const lies = (right === walksIn) === (side === 'top' || side === 'right') ? 'back' : 'forth';
+      const here = found[side] as Map<number, Set<'back' | 'forth'>>;
+      here.set(at, (here.get(at) ?? new Set()).add(lies));
+    }
+  }
+  const sorted = (side: Side) => {
+    const ends = [...(found[side] ?? [])].map(([at, lies]): EdgeSeam => {
+      const [only, ...more] = lies;
+      return { at, lies: only === undefined || more.length > 0 ? 'open' : only };
+    });
+    return ends.sort((p, q) => p.at - q.at);
+  };
+  return { top: sorted('top'), right: sorted('right'), bottom: sorted('bottom'), left: sorted('left') };
+}
+
+const SIDES = ['top', 'right', 'bottom', 'left'] as const satisfies readonly Side[];
+
+/** Every edge between two patches, once. */
+function seamEdges({ drawing, owner }: Work): readonly (readonly [number, number])[] {
+  return drawing.patches.flatMap(({ outline }) =>
+    outline.flatMap((a, i) => {
+      const b = outline[(i + 1) % outline.length] as number;
+      return a < b && owner(b, a) !== undefined ? [[a, b] as const] : [];
+    }),
+  );
+}
+
+/** The side a place lies on, away from the corners. */
+function sideAt({ width, height }: Drawing, { x, y }: Point): Side | null {
+  const [left, right] = [x < MEANT, x > width - MEANT];
+  const [top, bottom] = [y < MEANT, y > height - MEANT];
+  if ((left || right) && (top || bottom)) return null;
+  if (top) return 'top';
+  if (bottom) return 'bottom';
+  return left ? 'left' : right ? 'right' : null;
+}
+
+type Toward = (a: number, b: number) => number | null;
+
+/**
+ * Units of the trade are pressed to their skies and corners, which are smaller than what they are sewn to; curves away from the
+ * patch that is round outside.
+ */
+function towardSmaller(work: Work): Toward {
+  const { drawing, owner } = work;
+  const area = (patch: number) =>
+    doubleArea(patchPoints(drawing, drawing.patches[patch] as Drawing['patches'][number]));
+  return (a, b) => {
+    const [one, other] = [owner(a, b), owner(b, a)];
+    if (one === undefined || other === undefined) return null;
+    const arc = arcBetween(drawing, a, b);
+    if (arc === null) return area(one) < area(other) ? one : other;
+    const [from, to] = [drawing.points[a] as Point, drawing.points[b] as Point];
+    // Walked clockwise, a patch has the centre of an arc that bulges out of it on its right.
+    const side = (to.x - from.x) * (arc.centre.y - from.y) - (to.y - from.y) * (arc.centre.x - from.x);
+    return side >= 0 ? other : one;
+  };
+}
+
+/** A pieced unit is pressed seam by seam as its steps say, and the units of the trade inside it as they are made. */
+function towardIn(unit: Extract<Unit, { kind: 'pieced' }>, work: Work): Toward {
+  const size = work.drawing.points.length;
+  const edge = (a: number, b: number) => Math.min(a, b) * size + Math.max(a, b);
+  const to = new Map<number, ReadonlySet<number>>();
+  for (const join of joinsOf(unit.seams)) {
+    const pressed = pressedTo(work, join);
+    for (const path of [join.seam, join.closing ?? []]) {
+      path.slice(1).forEach((b, i) => {
+        to.set(edge(path[i] as number, b), pressed);
+      });
+    }
+  }
+  const inside = towardSmaller(work);
+  const straight = new Set(unitsOf(unit.seams).flatMap(({ shape, patches }) => (isBoard(shape.kind) ? patches : [])));
+  return (a, b) => {
+    const [one, other] = [work.owner(a, b), work.owner(b, a)] as [number, number];
+    const pressed = to.get(edge(a, b));
+    if (pressed !== undefined) return pressed.has(one) ? one : other;
+    // Seams between equal squares or strips say nothing by their size.
+    return straight.has(one) ? null : inside(a, b);
+  };
+}
+
+function isBoard(kind: Unit['kind']): boolean {
+  return kind === 'four-patch' || kind === 'nine-patch' || kind === 'checkerboard' || kind === 'rails';
+}
