@@ -56,7 +56,7 @@ export function templatePlan(unit: Unit, scale: Scale): MethodPlan {
     unfinished,
     trimmed: false,
     stages: [
-      cutStage(work, tree, templates, takes),
+      cutStage(work, tree, templates, takes, scale),
       ...joinStages(work, joinGroups(drawing, tree), scale, sizeWords(unit, unfinished)),
     ],
     ...(takes.length === 0 ? {} : { takes }),
@@ -96,7 +96,13 @@ function isRectangle(outline: readonly Point[]): boolean {
 }
 
 /** What is at hand before the unit is sewn: pieces cut round templates and with the ruler, and units made before. */
-function cutStage(work: Work, tree: SeamTree, templates: readonly Template[], takes: readonly UnitInside[]): Stage {
+function cutStage(
+  work: Work,
+  tree: SeamTree,
+  templates: readonly Template[],
+  takes: readonly UnitInside[],
+  scale: Scale,
+): Stage {
   const shown = templates.flatMap(({ cut, notches, pieces }) => {
     return pieces.map(({ role }) => {
       const lines = notches.map(({ from, to }) => ({ kind: 'marked', from, to }) as const);
@@ -106,7 +112,7 @@ function cutStage(work: Work, tree: SeamTree, templates: readonly Template[], ta
   const units = firstOfEach(tree).map(({ patches }) => openedPart(work, new Set(patches)));
   const alt =
     takes.length === 0 ? 'One piece of each template, cut out.' : 'One of each piece, cut out, and of each unit.';
-  return { words: [...cutWords(templates), ...readyWords(takes)], scene: laidOut([...shown, ...units], alt) };
+  return { words: [...cutWords(templates), ...readyWords(takes, scale)], scene: laidOut([...shown, ...units], alt) };
 }
 
 function cutWords(templates: readonly Template[]): readonly string[] {
@@ -123,11 +129,12 @@ function cutWords(templates: readonly Template[]): readonly string[] {
 }
 
 /** The units that are made before, counted. */
-function readyWords(takes: readonly UnitInside[]): readonly (string | Traced)[] {
+function readyWords(takes: readonly UnitInside[], scale: Scale): readonly (string | Traced)[] {
   if (takes.length === 0) return [];
   const each = takes.flatMap(({ unit, count: many }, i): readonly (string | Traced)[] => {
-    const joint = i === 0 ? '' : i === takes.length - 1 ? ' and ' : ', ';
-    return [joint, count(many, 'for each unit'), ` ${unitCalled(unit.kind, many)}`];
+    const joint = i === 0 ? '' : i === takes.length - 1 ? ', and ' : ', ';
+    const size = sizeWords(unit, unfinishedSize(unit.width, unit.height, scale));
+    return [joint, count(many, 'for each unit'), ` ${unitCalled(unit.kind, many)}, `, ...size];
   });
   return [' For each have ready, made before: ', ...each, '.'];
 }

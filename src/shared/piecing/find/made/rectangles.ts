@@ -1,3 +1,4 @@
+import { boxAbout, sharedArea } from '../../../drawing/boxes.ts';
 import { outlinePoints } from '../../../drawing/curve.ts';
 import { type Drawing, doubleArea, type PolygonCorner } from '../../../drawing/drawing.ts';
 import { MEANT } from '../../../drawing/near.ts';
@@ -6,7 +7,6 @@ import { edgesOf } from '../../../drawing/vertex.ts';
 import { ownCorners } from '../corners.ts';
 import type { Held, HeldPatch } from '../match.ts';
 import { MOST_CUT } from '../recognise.ts';
-import { boxAbout, sharedArea } from './boxes.ts';
 
 /** More patches than this are no unit that the trade makes as one thing. */
 const MOST_PATCHES = 36;

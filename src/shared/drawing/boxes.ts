@@ -1,5 +1,5 @@
-import { doubleArea } from '../../../drawing/drawing.ts';
-import type { Box, Point } from '../../../drawing/turn.ts';
+import { doubleArea } from './drawing.ts';
+import type { Box, Point } from './turn.ts';
 
 /** The smallest upright box about some points. */
 export function boxAbout(points: readonly Point[]): Box {
