@@ -8,7 +8,7 @@ import * as edits from '../../src/shared/pattern/edits/index.ts';
 import { blockAt } from '../../src/shared/pattern/motif.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import { drawnBody, readDrawnBody } from '../../src/shared/recipe/drawn.ts';
-import type { DrawingBody, Recipe } from '../../src/shared/recipe/schema.ts';
+import type { DrawingBody, Recipe, UnitCell } from '../../src/shared/recipe/schema.ts';
 import { checkEdit } from '../helpers/checkEdit.ts';
 import { testPattern } from '../helpers/fixtures.ts';
 import { motifTemplates } from '../helpers/motifs.ts';
@@ -60,6 +60,33 @@ type AnyCase = readonly [Edit<never>, fc.Arbitrary<never>, Pattern | null];
 function of<Args>(edit: Edit<Args>, args: fc.Arbitrary<NoInfer<Args>>, pattern: Pattern | null = null): AnyCase {
   return [edit as Edit<never>, args as fc.Arbitrary<never>, pattern];
 }
+
+const gridLine = {
+  recipe: fc.constantFrom('lantern', 'mooring', 'slip', 'nowhere'),
+  along: fc.constantFrom('columns' as const, 'rows' as const),
+  at: fc.integer({ min: -1, max: 6 }),
+};
+
+/** One of each unit that a cell of a grid may hold, in roles of the demo and one it has not. */
+const anyUnitCell: fc.Arbitrary<UnitCell> = fc
+  .array(fc.constantFrom('foam', 'deep', 'lamp', 'tide', 'foam', 'deep', 'nowhere'), { minLength: 4, maxLength: 4 })
+  .chain(([a = '', b = '', c = '', d = '']) =>
+    fc.constantFrom<UnitCell>(
+      { unit: 'plain', role: a },
+      { unit: 'hst', roles: [a, b] },
+      { unit: 'geese', roles: [a, b] },
+      { unit: 'corners', role: a, corners: [{ at: 'top-left', role: b, size: 1 }] },
+      { unit: 'four-patch', roles: [a, b] },
+      { unit: 'qst', roles: [a, b, c, d] },
+      { unit: 'three-patch', roles: [a, b, c] },
+      { unit: 'square-in-square', role: a, roles: [b, c, d, b] },
+      { unit: 'half-rectangle', diagonal: 'falling', roles: [a, b] },
+      { unit: 'nine-patch', roles: [a, b, c] },
+      { unit: 'checkerboard', columns: 4, rows: 2, roles: [a, b] },
+      { unit: 'rails', roles: [a, b, c] },
+      { unit: 'quarter-circle', roles: [a, b], radius: 1 },
+    ),
+  );
 
 /** A square of four grid units, cut once across, once down its left half, and with a quarter circle in a corner. */
 const body: DrawingBody = {
@@ -157,6 +184,23 @@ const cases: readonly AnyCase[] = [
   ),
   of(edits.setRoleFabric, fc.record({ block, role: fc.constantFrom('foam', 'lamp'), fabric })),
   of(edits.turnCells, fc.record({ recipe: fc.constantFrom('lantern', 'mooring', 'slip', 'nowhere'), cells, by })),
+  of(
+    edits.putCells,
+    fc.record({
+      recipe: fc.constantFrom('lantern', 'mooring', 'slip', 'nowhere'),
+      cells,
+      holds: fc.oneof(
+        anyUnitCell,
+        fc.constantFrom('mooring', 'lantern', 'pinwheel').map((recipe) => ({ recipe })),
+      ),
+      turn: by,
+      carried: fc.constant([starter('pinwheel')]),
+      revisions: fc.constant({ pinwheel: 3 }),
+    }),
+  ),
+  of(edits.addGridLine, fc.record(gridLine)),
+  of(edits.removeGridLine, fc.record(gridLine)),
+  of(edits.setGridSpan, fc.record({ ...gridLine, span: anyNumber })),
   of(edits.addFabric, fc.record({ name: anyText, value, colour })),
   of(edits.renameFabric, fc.record({ fabric, name: anyText })),
   of(edits.setFabricColour, fc.record({ fabric, colour })),

@@ -109,7 +109,7 @@ describe('the page about the file formats', () => {
 
   test('its cells and rounds are what the program reads', () => {
     const cells = [...page.matchAll(/^\| `(\{ "(?:unit|recipe)".*\})` \|/gm)].map(([, text = '']) => JSON.parse(text));
-    expect(cells).toHaveLength(6);
+    expect(cells).toHaveLength(14);
     const pebble = JSON.parse(files.get('pebble.recipe.json') ?? '');
     for (const cell of cells) {
       const body = { kind: 'grid', columns: [2], rows: [2], key: { C: cell }, layout: ['C'] };

@@ -3,7 +3,7 @@ import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { FabricPanel } from '../parts/panels/FabricPanel.tsx';
 import { useSelection, useWorked } from '../state/hooks.tsx';
 import { BlockPanel } from './BlockPanel.tsx';
-import { CellsPanel } from './CellsPanel.tsx';
+import { CellsPanel } from './cells/CellsPanel.tsx';
 import { DrawnPanel } from './draw/DrawnPanel.tsx';
 import { PatchesPanel } from './draw/PatchesPanel.tsx';
 import { PinUnit } from './draw/PinUnit.tsx';

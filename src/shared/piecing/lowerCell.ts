@@ -1,8 +1,9 @@
 import type { Box } from '../drawing/turn.ts';
 import { UNTURNED } from '../drawing/turn.ts';
-import type { Cell, UnitCell } from '../recipe/schema.ts';
-import { amountOf, complain, type Lowering, numbersFor, roleOf } from './lowering.ts';
-import type { FlippedCorner, Unit } from './piecing.ts';
+import type { Cell } from '../recipe/schema.ts';
+import { complain, type Lowering, numbersFor, roleOf } from './lowering.ts';
+import { shapeOf } from './lowerUnit.ts';
+import type { Unit } from './piecing.ts';
 import type { Shape } from './shape.ts';
 import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
 import { unitPolygons } from './unitShape.ts';
@@ -74,88 +75,4 @@ function inside(
     within: [...on.within, recipe.id],
     path: on.path === '' ? where : `${on.path}.${where}`,
   };
-}
-
-function shapeOf(on: Lowering, cell: UnitCell, width: number, height: number, where: string): Shape | null {
-  const method = 'method' in cell && cell.method !== undefined ? { method: cell.method } : {};
-  if (cell.unit === 'plain') {
-    const role = roleOf(on, cell.role, `${where}.role`);
-    return role === null ? null : { kind: 'plain', width, height, role };
-  }
-  if (cell.unit === 'corners') return cornersShape(on, cell, width, height, where, method);
-  const first = roleOf(on, cell.roles[0], `${where}.roles[0]`);
-  const second = roleOf(on, cell.roles[1], `${where}.roles[1]`);
-  if (first === null || second === null || !fits(on, cell.unit, width, height, where)) return null;
-  return { kind: cell.unit, width, height, roles: [first, second], ...method };
-}
-
-const NEEDS = {
-  hst: 'A half-square triangle needs a square cell',
-  geese: 'Flying geese need a cell twice as wide as high',
-  'four-patch': 'A four-patch needs a square cell',
-} as const;
-
-function fits(on: Lowering, unit: keyof typeof NEEDS, width: number, height: number, where: string): boolean {
-  const wanted = unit === 'geese' ? 2 * height : height;
-  if (Math.abs(width - wanted) < 1e-9 * width) return true;
-  complain(
-    on,
-    `${NEEDS[unit]}; this one is ${width} by ${height}.`,
-    where,
-    'Change the widths of the columns or rows.',
-  );
-  return false;
-}
-
-type CornersCell = Extract<UnitCell, { unit: 'corners' }>;
-
-function cornersShape(
-  on: Lowering,
-  cell: CornersCell,
-  width: number,
-  height: number,
-  where: string,
-  method: { method?: string },
-): Shape | null {
-  const role = roleOf(on, cell.role, `${where}.role`);
-  const corners = cell.corners.map((corner, i): FlippedCorner | null => {
-    const size = amountOf(on, corner.size, `${where}.corners[${i}].size`);
-    const outer = roleOf(on, corner.role, `${where}.corners[${i}].role`);
-    return size === null || outer === null ? null : { at: corner.at, role: outer, size };
-  });
-  if (role === null || corners.includes(null)) return null;
-  const whole = corners as FlippedCorner[];
-  if (!cornersFit(on, whole, width, height, where)) return null;
-  return { kind: 'corners', width, height, role, corners: whole, ...method };
-}
-
-const NEIGHBOURS = [
-  ['top-left', 'top-right', 'width'],
-  ['bottom-left', 'bottom-right', 'width'],
-  ['top-left', 'bottom-left', 'height'],
-  ['top-right', 'bottom-right', 'height'],
-] as const;
-
-/** Corners must not be given twice, reach past the rectangle, or overlap along a side. */
-function cornersFit(
-  on: Lowering,
-  corners: readonly FlippedCorner[],
-  width: number,
-  height: number,
-  where: string,
-): boolean {
-  const twice = corners.find((corner, i) => corners.findIndex(({ at }) => at === corner.at) !== i);
-  if (twice !== undefined) complain(on, `The ${twice.at.replace('-', ' ')} corner is given twice.`, `${where}.corners`);
-  const size = (at: string) => corners.find((corner) => corner.at === at)?.size ?? 0;
-  const over = NEIGHBOURS.find(([a, b, side]) => size(a) + size(b) > (side === 'width' ? width : height) + 1e-9);
-  if (over !== undefined) {
-    const [a, b] = over.map((word) => word.replace('-', ' '));
-    complain(
-      on,
-      `The corners ${a} and ${b} overlap in a cell of ${width} by ${height}.`,
-      `${where}.corners`,
-      'Make one smaller.',
-    );
-  }
-  return twice === undefined && over === undefined;
 }

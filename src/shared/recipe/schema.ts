@@ -1,16 +1,11 @@
 import { z } from 'zod';
+import { amountSchema, cellSchema, identifierSchema as identifier, sideSchema } from './cellSchema.ts';
 
 /** The format number written into every saved recipe. A change that old programs cannot read raises it. */
 export const RECIPE_FORMAT = 1;
 
 /** The format number of a file that holds many recipes. */
 export const RECIPES_FORMAT = 1;
-
-const identifier = z
-  .string()
-  .regex(/^[a-z0-9][a-z0-9-]*$/, 'use small letters, digits and hyphens')
-  .max(80)
-  .describe('A short name for the file: small letters, digits and hyphens.');
 
 /** A name or a title: one line, which no control character breaks. */
 const words = z
@@ -19,11 +14,6 @@ const words = z
   .min(1)
   .max(200)
   .regex(/^\P{Cc}*$/u, 'keep it on one line');
-
-/** A whole number of grid units, or the name of a parameter that holds one. */
-const amountSchema = z
-  .union([z.number().positive().max(400), z.string().min(1).max(40)])
-  .describe('A number of grid units, or the name of one of the recipe’s parameters.');
 
 export const valueSchema = z.enum(['light', 'medium', 'dark']).describe('How light or dark the fabric is.');
 
@@ -45,62 +35,6 @@ export const parameterSchema = z.strictObject({
   most: z.number().int().min(1).max(200).default(24).describe('The most it may be.'),
 });
 
-export const unitKindSchema = z.enum(['plain', 'hst', 'geese', 'corners', 'four-patch']);
-
-/** Which corners of a stitch-and-flip rectangle are flipped, clockwise from the top left. */
-export const cornerSchema = z.enum(['top-left', 'top-right', 'bottom-right', 'bottom-left']);
-
-const TWO_ROLES = 'Two roles of the recipe.';
-const METHOD_WORDS = 'The way this unit is made; left out, the house chooses.';
-
-/** What one cell of a grid holds: a unit the trade knows, or another recipe. */
-export const cellSchema = z.union([
-  z.strictObject({ unit: z.literal('plain'), role: identifier }).describe('One plain square or rectangle.'),
-  z
-    .strictObject({
-      unit: z.literal('hst'),
-      roles: z.tuple([identifier, identifier]).describe(TWO_ROLES),
-      method: z.string().optional().describe(METHOD_WORDS),
-    })
-    .describe('Half-square triangle: the first role fills the top left, the second the bottom right.'),
-  z
-    .strictObject({
-      unit: z.literal('geese'),
-      roles: z.tuple([identifier, identifier]).describe(TWO_ROLES),
-      method: z.string().optional().describe(METHOD_WORDS),
-    })
-    .describe('Flying geese, pointing up: the goose, then the sky. Twice as wide as high.'),
-  z
-    .strictObject({
-      unit: z.literal('corners'),
-      role: identifier.describe('The rectangle’s role.'),
-      corners: z
-        .array(z.strictObject({ at: cornerSchema, role: identifier, size: amountSchema }))
-        .min(1)
-        .max(4)
-        .describe('Which corners, each with its role and how far it reaches along the sides.'),
-      method: z.string().optional().describe(METHOD_WORDS),
-    })
-    .describe('A rectangle with one to four corners sewn on by stitch-and-flip.'),
-  z
-    .strictObject({
-      unit: z.literal('four-patch'),
-      roles: z.tuple([identifier, identifier]).describe(TWO_ROLES),
-      method: z.string().optional().describe(METHOD_WORDS),
-    })
-    .describe('Four squares: the first role top left and bottom right, the second in the other two.'),
-  z
-    .strictObject({
-      recipe: identifier,
-      parameters: z
-        .record(z.string(), z.number().int().positive())
-        .optional()
-        .describe('Its parameters, where they differ from its own.'),
-      roles: z.record(identifier, identifier).optional().describe('Its roles, each to one of this recipe’s roles.'),
-    })
-    .describe('Another recipe, scaled to fill the cell.'),
-]);
-
 const tokenWords =
   'Names of the key, set apart by spaces, one for each column. A name may carry a turn: “A:90” is turned a quarter ' +
   'clockwise; “A:m” is mirrored left to right; “A:m180” is mirrored, then turned.';
@@ -120,8 +54,6 @@ export const gridBodySchema = z.strictObject({
     .describe('What each name in the layout stands for.'),
   layout: z.array(z.string()).min(1).max(60).describe(tokenWords),
 });
-
-export const sideSchema = z.enum(['top', 'right', 'bottom', 'left']);
 
 export const roundsBodySchema = z.strictObject({
   kind: z.literal('rounds').describe('Rounds of logs about a middle.'),
@@ -201,7 +133,9 @@ export const recipesFileSchema = z.strictObject({
   recipes: z.array(z.unknown()).min(1).max(5000).describe('The recipes, each as in a recipe file.'),
 });
 
-export { identifier as identifierSchema, words as wordsSchema };
+export type { Amount, Cell, Corner, Side, UnitCell } from './cellSchema.ts';
+export { cornerSchema, identifierSchema, sideSchema } from './cellSchema.ts';
+export { words as wordsSchema };
 export type Recipe = z.infer<typeof recipeSchema>;
 export type RecipeInput = z.input<typeof recipeSchema>;
 export type Role = z.infer<typeof roleSchema>;
@@ -211,9 +145,3 @@ export type Body = z.infer<typeof bodySchema>;
 export type GridBody = z.infer<typeof gridBodySchema>;
 export type RoundsBody = z.infer<typeof roundsBodySchema>;
 export type DrawingBody = z.infer<typeof drawingBodySchema>;
-export type Cell = z.infer<typeof cellSchema>;
-export type UnitCell = Exclude<Cell, { recipe: string }>;
-export type UnitKind = z.infer<typeof unitKindSchema>;
-export type Corner = z.infer<typeof cornerSchema>;
-export type Side = z.infer<typeof sideSchema>;
-export type Amount = z.infer<typeof amountSchema>;

@@ -1,6 +1,7 @@
 import { type FormEvent, useState } from 'react';
 import { Form, Input, Label, TextField } from 'react-aria-components';
 import { Button } from '../../parts/Button.tsx';
+import { Choice } from '../../parts/Choice.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import fields from '../../parts/fields.module.css';
 import { NumberField } from '../../parts/NumberField.tsx';
@@ -8,7 +9,7 @@ import { Stepper } from '../../parts/Stepper.tsx';
 import { useStudio, useStudioState } from '../../state/hooks.tsx';
 import { drawNew, type NewBlock } from './drawNew.ts';
 
-const AT_FIRST: NewBlock = { name: 'New block', across: 4, down: 4, finished: 12, designer: '' };
+const AT_FIRST: NewBlock = { name: 'New block', across: 4, down: 4, finished: 12, made: 'drawn', designer: '' };
 
 /** Asks for a name, a grid and a size, then opens a blank block on the drawing table; the library keeps its recipe. */
 export function DrawNew({ onClose }: { readonly onClose: () => void }) {
@@ -27,7 +28,7 @@ export function DrawNew({ onClose }: { readonly onClose: () => void }) {
     <>
       <Button onPress={onClose}>Not now</Button>
       <Button tone="strong" type="submit" form="draw-new" isDisabled={!ready}>
-        Draw it
+        {asked.made === 'drawn' ? 'Draw it' : 'Choose units'}
       </Button>
     </>
   );
@@ -35,6 +36,15 @@ export function DrawNew({ onClose }: { readonly onClose: () => void }) {
     <Dialog title="A new block" isOpen onClose={onClose} foot={foot}>
       <Form id="draw-new" onSubmit={onSubmit} className={fields.form ?? ''}>
         <Words label="Name" value={asked.name} onChange={(name) => set({ name })} />
+        <Choice
+          label="Made by"
+          value={asked.made}
+          options={[
+            { id: 'drawn', says: 'drawing it' },
+            { id: 'units', says: 'choosing units' },
+          ]}
+          onChange={(made) => set({ made })}
+        />
         <Stepper
           label="Squares across"
           value={asked.across}

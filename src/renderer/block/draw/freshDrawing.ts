@@ -1,6 +1,6 @@
 import type { Contract } from '../../../shared/contract.ts';
 import { freeId } from '../../../shared/pattern/edits/list.ts';
-import { type Recipe, recipeSchema } from '../../../shared/recipe/schema.ts';
+import { type Recipe, type RecipeInput, recipeSchema } from '../../../shared/recipe/schema.ts';
 
 export interface FreshDrawing {
   readonly name: string;
@@ -9,10 +9,12 @@ export interface FreshDrawing {
   readonly down: number;
   /** Finished width, inches. */
   readonly finished: number;
+  /** Drawn by cuts, or put together from units, cell by cell. */
+  readonly made: 'drawn' | 'units';
 }
 
-/** A block nobody has drawn on yet: one patch of background, and a second fabric to draw with. */
-export function freshDrawing(id: string, { name, across, down, finished }: FreshDrawing): Recipe {
+/** A block nobody has worked on yet: background only, and a second fabric to work with. */
+export function freshDrawing(id: string, { name, across, down, finished, made }: FreshDrawing): Recipe {
   return recipeSchema.parse({
     format: 'piecewright-recipe',
     version: 1,
@@ -23,8 +25,21 @@ export function freshDrawing(id: string, { name, across, down, finished }: Fresh
       { id: 'background', name: 'Background', value: 'light' },
       { id: 'figure', name: 'Figure', value: 'dark' },
     ],
-    body: { kind: 'drawing', width: across, height: down, role: 'background', splits: [] },
+    body: made === 'drawn' ? blankDrawing(across, down) : blankGrid(across, down),
   });
+}
+
+function blankDrawing(across: number, down: number): RecipeInput['body'] {
+  return { kind: 'drawing', width: across, height: down, role: 'background', splits: [] };
+}
+
+function blankGrid(across: number, down: number): RecipeInput['body'] {
+  const ones = (many: number) => Array.from({ length: many }, () => 1);
+  const line = ones(across)
+    .map(() => 'P')
+    .join(' ');
+  const key = { P: { unit: 'plain' as const, role: 'background' } };
+  return { kind: 'grid', columns: ones(across), rows: ones(down), key, layout: ones(down).map(() => line) };
 }
 
 /** An id for a recipe that neither the library nor a pattern has yet. */

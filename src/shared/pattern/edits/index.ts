@@ -1,10 +1,12 @@
 /** Every act a designer can do to a pattern. Each is in the file of what it changes. */
 export * from './blocks.ts';
 export * from './borders.ts';
+export * from './cells.ts';
 export * from './drawing.ts';
 export * from './drawingWhole.ts';
 export * from './fabrics.ts';
 export * from './finishing.ts';
+export * from './gridLines.ts';
 export * from './piecedBorders.ts';
 export * from './pins.ts';
 export * from './recipe.ts';

@@ -1,3 +1,4 @@
+import { withRoles } from '../../recipe/cellRoles.ts';
 import type { Body, Cell, Recipe, Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
 import { heldBy } from '../recipes.ts';
@@ -104,10 +105,13 @@ type Rename = (role: string) => string;
 
 function bodyIn(body: Body, other: Rename): Body {
   if (body.kind === 'grid')
-    return { ...body, key: Object.fromEntries(Object.entries(body.key).map(([k, cell]) => [k, cellIn(cell, other)])) };
+    return {
+      ...body,
+      key: Object.fromEntries(Object.entries(body.key).map(([k, cell]) => [k, withRoles(cell, other)])),
+    };
   if (body.kind === 'rounds') {
     const [a, b, c, d] = body.logs;
-    return { ...body, core: cellIn(body.core, other), logs: [other(a), other(b), other(c), other(d)] };
+    return { ...body, core: withRoles(body.core, other), logs: [other(a), other(b), other(c), other(d)] };
   }
   return {
     ...body,
@@ -115,19 +119,6 @@ function bodyIn(body: Body, other: Rename): Body {
     ...(body.patches && { patches: body.patches.map((patch) => ({ ...patch, role: other(patch.role) })) }),
     ...(body.splits && { splits: body.splits.map((split) => ({ ...split, role: other(split.role) })) }),
   };
-}
-
-function cellIn(cell: Cell, other: Rename): Cell {
-  if ('recipe' in cell) {
-    const roles = Object.entries(cell.roles ?? {}).map(([inner, outer]) => [inner, other(outer)] as const);
-    return cell.roles === undefined ? cell : { ...cell, roles: Object.fromEntries(roles) };
-  }
-  if (cell.unit === 'plain') return { ...cell, role: other(cell.role) };
-  if (cell.unit === 'corners') {
-    const corners = cell.corners.map((corner) => ({ ...corner, role: other(corner.role) }));
-    return { ...cell, role: other(cell.role), corners };
-  }
-  return { ...cell, roles: [other(cell.roles[0]), other(cell.roles[1])] };
 }
 
 type Roles = Readonly<Record<string, string>>;
