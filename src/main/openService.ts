@@ -5,6 +5,7 @@ import type { Finding } from '../shared/measure/finding.ts';
 import { mattressTables } from './mattressTables.ts';
 import { workerPublisher } from './publish/workerPublisher.ts';
 import { makeReader } from './reader.ts';
+import { workerRecipes } from './recipes/workerRecipes.ts';
 import { makeService, type Service } from './service.ts';
 import { dataFolder, surroundings } from './store/folder.ts';
 import { starterFiles } from './store/starters.ts';
@@ -32,6 +33,7 @@ export function openService(host: About['host'], report: (error: unknown) => voi
     store,
     reader,
     publisher: workerPublisher(),
+    recipeWork: workerRecipes(store.folder, report),
     mattressTables: mattressTables(resources),
     host,
     version: version(),

@@ -1,7 +1,6 @@
 import type { About, Contract } from '../shared/contract.ts';
 import type { MattressTable } from '../shared/pattern/mattresses.ts';
 import type { Reader } from './reader.ts';
-import { keepFacets } from './service/facets.ts';
 import { importFile } from './service/importFile.ts';
 import { inputs, take } from './service/inputs.ts';
 import { makeJobs } from './service/jobs.ts';
@@ -10,12 +9,15 @@ import { makeMattresses } from './service/mattresses.ts';
 import { makePhotographs } from './service/photographs.ts';
 import type { Publisher } from './service/publisher.ts';
 import { makeRecipes } from './service/recipes.ts';
+import { type RecipeWork, recipeWorkIn } from './service/recipeWork.ts';
 import type { Store } from './store/store.ts';
 
 export interface ServiceNeeds {
   readonly store: Store;
   readonly reader: Reader;
   readonly publisher: Publisher;
+  /** Works at recipes away from the calls; left out, between them. */
+  readonly recipeWork?: RecipeWork;
   /** The tables of mattresses that come with the program. */
   readonly mattressTables: readonly MattressTable[];
   readonly host: About['host'];
@@ -37,8 +39,8 @@ export interface Service extends Contract {
 export function makeService(needs: ServiceNeeds): Service {
   const { store, reader, publisher, host, version, report } = needs;
   const library = makeLibrary(store, reader);
-  const facets = keepFacets(store, reader, report);
-  const recipes = makeRecipes(store, reader, facets);
+  const work = needs.recipeWork ?? recipeWorkIn(store, reader, report);
+  const recipes = makeRecipes(store, reader, work);
   const mattresses = makeMattresses(store, needs.mattressTables);
   const photographs = makePhotographs(store);
   const jobs = makeJobs(publisher, report);
@@ -60,7 +62,7 @@ export function makeService(needs: ServiceNeeds): Service {
     recipeRevisions: async (input) => recipes.revisions(id(input)),
     saveRecipe: async (input) => recipes.save(take(inputs.saveRecipe, input, 'The recipe')),
     removeRecipe: async (input) => recipes.remove(id(input)),
-    importFile: async (input) => importFile(store, reader, take(inputs.importFile, input, 'The file')),
+    importFile: async (input) => importFile(store, reader, take(inputs.importFile, input, 'The file'), work),
     exportRecipes: async (input) => recipes.give(take(inputs.ids, input, 'The list')),
     mattresses: async () => mattresses.all(),
     saveMattress: async (input) => mattresses.save(take(inputs.saveMattress, input, 'The mattress')),
@@ -77,7 +79,8 @@ export function makeService(needs: ServiceNeeds): Service {
     cancel: async (input) => jobs.cancel(job(input)),
     result: async (input) => jobs.result(job(input)),
     close: async () => {
-      await facets.close();
+      recipes.close();
+      await work.close();
       await jobs.close();
       store.close();
     },

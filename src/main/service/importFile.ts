@@ -5,23 +5,25 @@ import type { Store } from '../store/store.ts';
 import { accepted } from './documents.ts';
 import { importRecipes } from './importRecipes.ts';
 import { freshId } from './imports.ts';
+import type { RecipeWork } from './recipeWork.ts';
 
 /** Keeps what a file holds that the designer chose: a pattern, a recipe, or many recipes. All of it or nothing. */
 export async function importFile(
   store: Store,
   reader: Reader,
   { name, text, beside = {} }: FileText,
+  work: RecipeWork,
 ): Promise<Imported> {
   const kind = reader.kind(text);
   if (kind === 'recipes') {
     const placeOf = (index: number) => (text.trimStart().startsWith('[') ? `[${index}]` : `recipes[${index}]`);
-    const brought = await importRecipes(store, reader, name, accepted(reader.recipes(text), name), placeOf);
+    const brought = await importRecipes(store, reader, name, accepted(reader.recipes(text), name), placeOf, work);
     const ids = brought.flatMap(({ id, isNew }) => (isNew ? [id] : []));
     return { kind, ids, already: brought.length - ids.length };
   }
   if (kind === 'recipe') {
     const recipe = accepted(reader.recipe(text), name);
-    const [brought] = await importRecipes(store, reader, name, [recipe], () => '');
+    const [brought] = await importRecipes(store, reader, name, [recipe], () => '', work);
     return { kind, id: brought?.id ?? recipe.id };
   }
   // Revisions are counted by the library they were saved in, which may be another.

@@ -1,23 +1,17 @@
-import { setImmediate as rest } from 'node:timers/promises';
-import type { Finding } from '../../shared/measure/finding.ts';
 import { heldBy, withHeldIds } from '../../shared/pattern/recipes.ts';
 import { isAlike } from '../../shared/pattern/revisions.ts';
-import { lower } from '../../shared/piecing/lower.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
 import type { Reader } from '../reader.ts';
 import type { Store } from '../store/store.ts';
 import { accepted } from './documents.ts';
-import { bookFor } from './held.ts';
 import { freshId } from './imports.ts';
+import type { RecipeWork } from './recipeWork.ts';
 
 /** A file's recipe in the library: under which id, and whether it is new there. */
 export interface Brought {
   readonly id: string;
   readonly isNew: boolean;
 }
-
-/** How long recipes are looked through before other calls are answered, milliseconds. */
-const AT_A_TIME = 20;
 
 /**
  * Keeps the recipes of a file, each under a fresh id if its own is taken; those that are here already, word for word, are
@@ -33,8 +27,12 @@ export async function importRecipes(
   file: string,
   recipes: readonly Recipe[],
   placeOf: (index: number) => string,
+  work: RecipeWork,
 ): Promise<readonly Brought[]> {
-  const wrong = await findingsIn(recipes, placeOf, store, reader);
+  const wrong = await work.check(
+    recipes,
+    recipes.map((_, index) => placeOf(index)),
+  );
   if (wrong.length > 0) return accepted({ ok: false, findings: wrong, newer: false }, file);
   const taken = idsFor(recipes, store, reader);
   const brought = recipes.map(({ id }) => taken.get(id) as Brought);
@@ -42,37 +40,6 @@ export async function importRecipes(
   const fresh = recipes.filter((_, i) => brought[i]?.isNew);
   store.recipes.saveAll(fresh.map((recipe) => ({ ...withHeldIds(recipe, renamed), id: renamed(recipe.id) })));
   return brought;
-}
-
-async function findingsIn(
-  recipes: readonly Recipe[],
-  placeOf: (index: number) => string,
-  store: Store,
-  reader: Reader,
-): Promise<readonly Finding[]> {
-  const own = new Map(recipes.map((recipe) => [recipe.id, recipe]));
-  const findings: Finding[] = [];
-  let until = performance.now() + AT_A_TIME;
-  for (const [index, recipe] of recipes.entries()) {
-    const book = bookFor(recipe, store, reader, own);
-    const missing = heldBy(recipe).filter((id) => !book.has(id));
-    const path = placeOf(index);
-    if (missing.length > 0) findings.push(...missing.map((id) => missingFinding(recipe, id, path)));
-    else {
-      const lowered = lower(recipe, {}, book, path);
-      if (!lowered.ok)
-        findings.push(...lowered.findings.map((one) => ({ ...one, what: `“${recipe.name}”: ${one.what}` })));
-    }
-    if (performance.now() < until) continue;
-    await rest();
-    until = performance.now() + AT_A_TIME;
-  }
-  return findings;
-}
-
-function missingFinding(recipe: Recipe, id: string, path: string): Finding {
-  const what = `“${recipe.name}” holds the recipe “${id}”, which is neither in this file nor in the library.`;
-  return { level: 'stops', what, where: { path }, mend: 'Bring both in, in one file.' };
 }
 
 /** The id each recipe of the file gets. One is here already when it and all it holds are, under the very same ids. */

@@ -1,12 +1,13 @@
 import type { KeptRecipe, RecipeCard, RecipeRevision } from '../../shared/contract.ts';
 import { documentText, recipesText } from '../../shared/pattern/save.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
+import { facetRules } from '../../shared/workroom/recipeFacets.ts';
 import type { Reader } from '../reader.ts';
 import type { RecipeQuery } from '../store/keptRecipe.ts';
 import type { Store } from '../store/store.ts';
 import { gone, sound } from './documents.ts';
-import type { FacetKeeper } from './facets.ts';
 import { bookFor } from './held.ts';
+import type { RecipeWork } from './recipeWork.ts';
 
 /** The calls of the contract that keep and find recipes, for inputs that have been checked. */
 export interface RecipeCalls {
@@ -16,11 +17,24 @@ export interface RecipeCalls {
   revisions(id: string): readonly RecipeRevision[];
   save(recipe: Recipe): { readonly revision: number };
   remove(id: string): void;
+  /** Begins no more work by itself. */
+  close(): void;
   /** The recipes and all they hold as a file. */
   give(ids: readonly string[]): { readonly name: string; readonly text: string };
 }
 
-export function makeRecipes(store: Store, reader: Reader, facets: FacetKeeper): RecipeCalls {
+/** How long after a start the host begins to work out what recipes are filtered by, where it does not know yet, milliseconds. */
+const AFTER_START = 500;
+
+export function makeRecipes(store: Store, reader: Reader, work: RecipeWork): RecipeCalls {
+  const rules = facetRules();
+  const ready = async () => {
+    if (store.recipes.facets.left(rules) > 0) await work.ready();
+  };
+  // What goes wrong here, goes wrong again and is told when a search waits for it.
+  const timer = setTimeout(() => void ready().catch(() => {}), AFTER_START);
+  timer.unref();
+
   const open = (id: string): Recipe => {
     const kept = store.recipes.read(id);
     if (kept === null) throw gone('recipe', id);
@@ -28,10 +42,11 @@ export function makeRecipes(store: Store, reader: Reader, facets: FacetKeeper): 
   };
   return {
     async find(search) {
-      if ((search.facets ?? []).length > 0) await facets.ready();
+      if ((search.facets ?? []).length > 0) await ready();
       return store.recipes.find(search).map(({ body, ...found }) => cardOf(found, sound(reader.recipe(body))));
     },
     open,
+    close: () => clearTimeout(timer),
     kept: (ids) =>
       [...new Set(ids)].flatMap((id) => {
         const kept = store.recipes.read(id);

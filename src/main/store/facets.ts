@@ -9,13 +9,15 @@ export interface Facets {
    * @param rules the number of the rules they are worked out by
    */
   workOut(rules: number, derive: (recipe: KeptRecipe) => readonly string[], enough: () => boolean): number;
+  /** How many recipes have no terms of these rules yet. */
+  left(rules: number): number;
   /** The terms of a recipe and of every recipe that holds it are to be worked out anew. To be run inside a transaction. */
   forget(id: string): void;
 }
 
 export function facetsIn(database: Database): Facets {
-  const stale = database.prepare<[number], Row & { readonly number: number }>(
-    'SELECT number, id, starter, revision, body FROM recipe WHERE facets <> ? LIMIT 1',
+  const stale = database.prepare<[number, number], Row & { readonly number: number }>(
+    'SELECT number, id, starter, revision, body FROM recipe WHERE facets <> ? AND number > ? ORDER BY number LIMIT 1',
   );
   const left = database.prepare<[number], number>('SELECT count(*) FROM recipe WHERE facets <> ?').pluck();
   const clear = database.prepare('DELETE FROM recipe_facet WHERE recipe = ?');
@@ -26,25 +28,34 @@ export function facetsIn(database: Database): Facets {
       SELECT ? UNION SELECT recipe.id FROM holder
         JOIN recipe_holds ON recipe_holds.held = holder.id JOIN recipe ON recipe.number = recipe_holds.recipe)
     UPDATE recipe SET facets = 0 WHERE id IN (SELECT id FROM holder)`);
-  const workOut = database.transaction(
-    (rules: number, derive: (recipe: KeptRecipe) => readonly string[], enough: () => boolean): number => {
-      do {
-        const row = stale.get(rules);
-        if (row === undefined) return 0;
-        const { number, ...kept } = row;
-        const terms = derive(keptOf(kept));
-        clear.run(number);
-        for (const term of terms) add.run(term, number);
-        mark.run(rules, number);
-      } while (!enough());
-      return left.get(rules) ?? 0;
-    },
-  );
+  /** Another number once another connection has changed anything. */
+  const version = () => database.pragma('data_version', { simple: true });
+  const keep = database.transaction((made: ReadonlyMap<number, readonly string[]>, rules: number, seen: unknown) => {
+    // What the terms followed from may be gone: the recipes are asked for again.
+    if (version() !== seen) return;
+    for (const [number, terms] of made) {
+      clear.run(number);
+      for (const term of terms) add.run(term, number);
+      mark.run(rules, number);
+    }
+  });
+  const leftBy = (rules: number) => left.get(rules) ?? 0;
   return {
+    left: leftBy,
+    // Nobody waits for a turn to write while terms are worked out, only while they are written down.
     workOut: (rules, derive, enough) => {
-      // Nothing to do is found without waiting for a turn to write.
-      if ((left.get(rules) ?? 0) === 0) return 0;
-      return workOut.immediate(rules, derive, enough);
+      const seen = version();
+      const made = new Map<number, readonly string[]>();
+      let last = 0;
+      do {
+        const row = stale.get(rules, last);
+        if (row === undefined) break;
+        const { number, ...kept } = row;
+        made.set(number, derive(keptOf(kept)));
+        last = number;
+      } while (!enough());
+      if (made.size > 0) keep.immediate(made, rules, seen);
+      return leftBy(rules);
     },
     forget: (id) => {
       forget.run(id);
