@@ -219,4 +219,26 @@ describeWithTool('chromium', 'the quilt view', () => {
     await finder.getByRole('button', { name: 'Find sizes' }).click();
     await finder.getByText(/^No size of this design comes near 7″ × 80″/).waitFor({ timeout: 60_000 });
   });
+
+  it('is pulled apart in sewing order, squinted at, looked at closely and laid on a bed', async () => {
+    const picture = page.locator('#view [role=img]').first();
+    await page.keyboard.press('o');
+    await page.getByRole('img', { name: /Drawn apart in the order it is sewn/ }).waitFor();
+    expect(await quilt.count()).toBe(0);
+    await page.keyboard.press('o');
+    await quilt.waitFor();
+    const before = (await picture.boundingBox())?.width ?? 0;
+    await page.keyboard.press('+');
+    await expect.poll(async () => ((await picture.boundingBox())?.width ?? 0) / before).toBeGreaterThan(1.4);
+    await page.getByText('1.5 ×').waitFor();
+    await page.keyboard.press('0');
+    await page.getByRole('button', { name: 'Squint' }).click();
+    expect(await trouble()).toEqual([]);
+    await page.getByText('All sizes').click();
+    await page.getByRole('button', { name: /Laid on a bed/ }).click();
+    await page.getByRole('option', { name: 'On Queen' }).click();
+    // Bed is 95 × 95: over 60 × 80 it hangs (95 − 60) / 2 at the sides, 15 at the foot.
+    await page.getByText('On Queen: 17½″ over the sides, 15″ at the foot').waitFor();
+    expect(await trouble()).toEqual([]);
+  });
 });

@@ -2,6 +2,7 @@ import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { inchesText } from '../../shared/measure/fraction.ts';
 import { Why } from '../parts/Why.tsx';
 import { useCompare, useCurrentSize, useStudio } from '../state/hooks.tsx';
+import { BedPick } from './bed/BedPick.tsx';
 import { toggleBrush } from './commands.ts';
 import { OVERS, type Over } from './look.ts';
 import styles from './quilt.module.css';
@@ -16,6 +17,7 @@ export function QuiltHead() {
       <Measures />
       <div className={styles.tools}>
         <PaintToggle />
+        <BedPick />
         <ToggleButtonGroup
           className={styles.overs ?? ''}
           aria-label="Shown on the quilt"

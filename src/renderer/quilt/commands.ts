@@ -6,6 +6,7 @@ import type { StudioState } from '../state/studioState.ts';
 import { OVERS, type Over } from './look.ts';
 import { placeActs } from './placeActs.ts';
 import { quiltStore } from './quiltStore.ts';
+import { lookAtWhole, ZOOM_STEP, zoomBy } from './SightStrip.tsx';
 
 function picked({ selection }: StudioState): readonly Cell[] {
   return selection.kind === 'places' ? selection.places : [];
@@ -68,6 +69,19 @@ const findSize: Command = {
   run: () => quiltStore.setState({ finder: true }),
 };
 
+function looking(id: string, label: string, keys: readonly string[], run: () => void): Command {
+  return { id, group: 'Here', label: () => label, keys, enabled: ({ compare }) => !compare, run };
+}
+
+const sights: readonly Command[] = [
+  looking('zoom-in', 'Look closer', ['+', '='], () => zoomBy(ZOOM_STEP)),
+  looking('zoom-out', 'Look from further away', ['-'], () => zoomBy(1 / ZOOM_STEP)),
+  looking('zoom-whole', 'Look at the whole quilt', ['0'], lookAtWhole),
+  looking('pull-apart', 'Pull the rows apart, or push them together', ['o'], () =>
+    quiltStore.setState(({ apart }) => ({ apart: apart === 0 ? 0.6 : 0 })),
+  ),
+];
+
 const putDown: Command = {
   id: 'put-brush-down',
   group: 'Here',
@@ -88,6 +102,7 @@ export const QUILT_COMMANDS: readonly Command[] = [
   onPlaces('places-to-motif', 'Return the picked blocks to the motif', 'Delete', 'Delete'),
   paintCommand,
   findSize,
+  ...sights,
   putDown,
   ...overs,
 ];

@@ -1,4 +1,5 @@
 import { createStore, useStore } from 'zustand';
+import { type Sight, WHOLE } from '../parts/stage/useZoom.ts';
 import type { Over } from './look.ts';
 
 /** Whether a turn or another block is meant for the place in every size, or in the size looked at alone. */
@@ -19,6 +20,12 @@ export interface QuiltState {
   readonly alone: boolean;
   /** Whether sizes are being looked for. */
   readonly finder: boolean;
+  /** How far the rows are pulled apart, 0 to 1. */
+  readonly apart: number;
+  /** How closely the quilt is looked at. */
+  readonly sight: Sight;
+  /** The mattress that sizes side by side are laid on: its id, the one that suits each, or none. */
+  readonly bed: string | null;
 }
 
 export const quiltStore = createStore<QuiltState>(() => ({
@@ -27,6 +34,9 @@ export const quiltStore = createStore<QuiltState>(() => ({
   brush: null,
   alone: false,
   finder: false,
+  apart: 0,
+  sight: WHOLE,
+  bed: null,
 }));
 
 /** One thing the quilt view remembers; what is shown follows it. */
