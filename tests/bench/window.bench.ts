@@ -53,8 +53,8 @@ async function standsStill(pattern: Pattern, edit: (page: Page) => Promise<void>
   }
 }
 
-/** Brings the pattern in and opens its first block. */
-async function openOn(page: Page, pattern: Pattern): Promise<void> {
+/** Brings the pattern in and opens it in one of the views. */
+export async function openOn(page: Page, pattern: Pattern, view = 'block'): Promise<void> {
   const text = JSON.stringify({ ...pattern, id: 'large' });
   await page.evaluate(
     async (file) => {
@@ -72,12 +72,12 @@ async function openOn(page: Page, pattern: Pattern): Promise<void> {
     },
     { name: 'large.pattern.json', text },
   );
-  await page.evaluate(() => {
-    window.location.hash = 'block';
-  });
+  await page.evaluate((hash) => {
+    window.location.hash = hash;
+  }, view);
   await page.reload();
   await page
-    .getByText(/^(Fits in|Does not fit)/)
+    .getByText(/^(Fits|Does not fit)/)
     .first()
     .waitFor({ timeout: 120_000 });
 }

@@ -7,6 +7,7 @@ import { FabricSwatch } from '../../parts/FabricSwatch.tsx';
 import { Rows } from '../../parts/Rows.tsx';
 import { usePattern, useStudio } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
+import { addRoundOf } from './addRoundOf.ts';
 
 /** The borders from the inside out; a press opens one. */
 export function BordersPart() {
@@ -18,6 +19,11 @@ export function BordersPart() {
     studio.act(addBorder, { name, fabric: fabrics[0]?.id ?? '', width: 3, first: 'sides' });
     const made = studio.store.getState().history?.now.borders.at(-1);
     if (made !== undefined) open(made.id);
+  };
+  const round = () => {
+    addRoundOf(studio);
+    const made = studio.store.getState().history?.now.borders.at(-1);
+    if (made?.pieced !== undefined) open(made.id);
   };
   const colourOf = (id: string) => fabrics.find((fabric) => fabric.id === id)?.colour ?? 'none';
   return (
@@ -34,9 +40,14 @@ export function BordersPart() {
           onPress: () => open(id),
         }))}
       />
-      <Button small className={styles.start ?? ''} onPress={add} isDisabled={borders.length >= 20}>
-        Add a border
-      </Button>
+      <div className={styles.acts}>
+        <Button small onPress={add} isDisabled={borders.length >= 20}>
+          Add a border
+        </Button>
+        <Button small onPress={round} isDisabled={borders.length >= 20}>
+          Add a round of blocks
+        </Button>
+      </div>
     </PanelPart>
   );
 }

@@ -68,14 +68,14 @@ function OneFound({ size, first, onAdd, onReplace }: OneFoundProps) {
           <Button
             small
             tone={first ? 'strong' : 'plain'}
-            aria-label={`Add ${measure} as a size`}
+            aria-label={`Add as a size: ${measure}`}
             isDisabled={sizes.length >= 12}
             onPress={onAdd}
           >
             Add as a size
           </Button>
           {current === null ? null : (
-            <Button small aria-label={`Make ${current.size.name} ${measure}`} onPress={onReplace}>
+            <Button small aria-label={`In place of ${current.size.name}: ${measure}`} onPress={onReplace}>
               In place of {current.size.name}
             </Button>
           )}

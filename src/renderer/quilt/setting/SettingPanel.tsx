@@ -6,6 +6,7 @@ import { Choice } from '../../parts/Choice.tsx';
 import { useAct, usePattern, useWorked } from '../../state/hooks.tsx';
 import { Pointed } from '../Pointed.tsx';
 import { CountsPart } from './CountsPart.tsx';
+import { MedallionPart } from './MedallionPart.tsx';
 import { OnPointFields } from './OnPointFields.tsx';
 import { SashingPart } from './SashingPart.tsx';
 import { settingName } from './SettingRows.tsx';
@@ -22,6 +23,7 @@ export function SettingPanel({ onBack }: { readonly onBack: () => void }) {
       {setting.kind === 'straight' ? <SewnChoice sewn={setting.sewn} /> : null}
       {setting.kind === 'on-point' ? <OnPointFields setting={setting} /> : null}
       {setting.kind === 'strips' ? <StripsFields setting={setting} /> : null}
+      {setting.kind === 'straight' ? <MedallionPart /> : null}
       <SashingPart setting={setting} />
       <CountsPart />
     </SidePanel>
