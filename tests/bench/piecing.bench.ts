@@ -1,13 +1,16 @@
 import fc from 'fast-check';
 import { buildDrawing } from '../../src/shared/drawing/build.ts';
 import type { Drawing } from '../../src/shared/drawing/drawing.ts';
+import { total, treeCost } from '../../src/shared/piecing/find/cost.ts';
+import { seamsWithUnits, unitsIn } from '../../src/shared/piecing/find/made/choose.ts';
 import { pieceDrawing } from '../../src/shared/piecing/find/pieceDrawing.ts';
 import { planCost } from '../../src/shared/piecing/find/planCost.ts';
 import { readDrawnBody } from '../../src/shared/recipe/drawn.ts';
 import { starter } from '../helpers/starters.ts';
 import { drawings } from '../piecing/find/drawings.ts';
-import { cheapestOfAll } from '../piecing/find/exhaustive.ts';
+import { cheapestOfAll, leastOfAllChoices } from '../piecing/find/exhaustive.ts';
 import { box, halves } from '../piecing/find/shapes.ts';
+import { slicedUnits } from '../piecing/someUnits.ts';
 import { median, type Row } from './row.ts';
 
 const ROLES = ['a', 'b', 'c', 'd'];
@@ -63,6 +66,15 @@ function dearnessOf(small: readonly Drawing[]): readonly number[] {
   });
 }
 
+/** The same of units of the trade inside pieced ones: every set of them that do not overlap is sewn out. */
+function insideDearness(): readonly number[] {
+  return fc.sample(slicedUnits, { numRuns: 300, seed: 11 }).flatMap((unit) => {
+    const many = unit.kind === 'pieced' ? unitsIn(unit.drawing).length : 0;
+    if (unit.kind !== 'pieced' || many === 0 || many > 8) return [];
+    return [100 * (total(treeCost(seamsWithUnits(unit.drawing))) / leastOfAllChoices(unit.drawing) - 1)];
+  });
+}
+
 /** The budget stands at 100 patches; the others show how the time grows. */
 const BUDGETS = [
   [10, 5],
@@ -103,5 +115,11 @@ export const rows: readonly Row[] = [
     budget: 10,
     unit: '%',
     measure: () => Math.max(...dearness()),
+  },
+  {
+    what: 'cost of the units chosen inside pieced ones over the cheapest of all choices, small drawings, worst',
+    budget: 5,
+    unit: '%',
+    measure: () => Math.max(...insideDearness()),
   },
 ];

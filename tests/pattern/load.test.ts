@@ -56,7 +56,12 @@ describe('a file that is not a pattern is refused in one sentence with its place
     ['empty', '', ': The file is empty.'],
     ['torn', '{"format": "piecewright-pattern",\n "version": ', /^: This is not JSON/],
     ['no entry', '[]', ': This is not a pattern: it must be one entry in { }.'],
-    ['of no format', '{}', 'format: This is not a pattern: it does not say what it is, not “piecewright-pattern”.'],
+    ['of a drawing', '<svg xmlns="http://www.w3.org/2000/svg"/>', /^: This is neither a pattern nor a recipe/],
+    [
+      'of no format',
+      '{}',
+      'format: This is not a pattern: nothing in it says what it is. Ours begin with “format”: “piecewright-pattern”.',
+    ],
     [
       'another format',
       '{"format":"something-else"}',

@@ -32,10 +32,19 @@ export function schemaFindings(issues: readonly Issue[], at: readonly PropertyKe
 function deepest(issue: Issue): Issue {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return issue;
   const branches = issue.errors.map((branch) => branch.map((inner) => deepest(inner as Issue)));
-  const weight = (branch: readonly Issue[]) => branch.filter(strange).length * 100 + branch.length;
+  const weight = (branch: readonly Issue[]) =>
+    (branch.some(saysAnother) ? ANOTHER : 0) + branch.filter(strange).length * 100 + branch.length;
   const [best] = [...branches].sort((a, b) => weight(a) - weight(b));
   const [first] = [...(best ?? [])].sort((a, b) => b.path.length - a.path.length);
   return first === undefined ? issue : { ...first, path: [...issue.path, ...first.path] };
+}
+
+/** More than any number of complaints weighs. */
+const ANOTHER = 1e9;
+
+/** Whether the document says outright that it is of another form. */
+function saysAnother(issue: Issue): boolean {
+  return issue.code === 'invalid_value' && issue.path.length === 1 && issue.path[0] === 'kind';
 }
 
 /** Complaints that say the document was not meant to be of this form at all. */

@@ -93,6 +93,9 @@ export function parse(text: string): Maybe<unknown> {
 
 function notJson(text: string, offset: number): string {
   if (text.trim() === '') return 'The file is empty.';
+  if (text.trimStart().startsWith('<')) {
+    return 'This is neither a pattern nor a recipe: it begins with “<”, as drawings (SVG) and web pages do. Draw the block in the studio, or write its corners.';
+  }
   return `This is not JSON: it stops making sense at ${spotText(text, offset)}.`;
 }
 
@@ -114,8 +117,11 @@ function open<Schema extends z.ZodType>(
   if (!isRecord(value))
     return wrong([stops(`This is not a ${kind.called}: it must be one entry in { }.`, pathText(at))]);
   if (value.format !== kind.format) {
-    const says = typeof value.format === 'string' ? `says it is “${value.format}”` : 'does not say what it is';
-    return wrong([stops(`This is not a ${kind.called}: it ${says}, not “${kind.format}”.`, place('format'))]);
+    const says =
+      typeof value.format === 'string'
+        ? `it says it is “${value.format}”, not “${kind.format}”.`
+        : `nothing in it says what it is. Ours begin with “format”: “${kind.format}”.`;
+    return wrong([stops(`This is not a ${kind.called}: ${says}`, place('format'))]);
   }
   const version = value.version;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
