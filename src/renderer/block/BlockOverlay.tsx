@@ -1,5 +1,8 @@
+import { outlinePoints } from '../../shared/drawing/curve.ts';
+import type { Drawing } from '../../shared/drawing/drawing.ts';
 import { turnCells } from '../../shared/pattern/edits/index.ts';
 import { leavesOf } from '../../shared/piecing/tree.ts';
+import { insidePlaces } from '../../shared/piecing/unitsInside.ts';
 import { readRow } from '../../shared/recipe/token.ts';
 import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
@@ -92,7 +95,10 @@ function PickedUnit({ shown, block }: OverlayProps) {
   const [selection] = useSelection();
   const { width, height } = block.piecing.drawing;
   if (selection.kind !== 'unit' || selection.block !== shown.choice.id) return null;
-  const leaves = leavesOf(block.piecing.root).filter(({ unit }) => unit === selection.unit);
+  const { drawing, root } = block.piecing;
+  const leaves = leavesOf(root).filter(({ unit }) => unit === selection.unit);
+  // A unit inside a pieced one may lie at any slant: it is marked patch by patch.
+  const inside = insidePlaces(block.piecing, selection.unit).flat();
   return (
     <svg className={styles.marked} viewBox={`0 0 ${width} ${height}`} aria-hidden="true" focusable="false">
       {leaves.map(({ box }) => (
@@ -101,6 +107,23 @@ function PickedUnit({ shown, block }: OverlayProps) {
           <rect className={styles.basted} {...box} vectorEffect="non-scaling-stroke" />
         </g>
       ))}
+      {inside.map((patch) => {
+        const points = outlineText(drawing, patch);
+        return (
+          <g key={patch}>
+            <polygon className={styles.under} points={points} vectorEffect="non-scaling-stroke" />
+            <polygon className={styles.basted} points={points} vectorEffect="non-scaling-stroke" />
+          </g>
+        );
+      })}
     </svg>
   );
+}
+
+function outlineText(drawing: Drawing, patch: number): string {
+  const outline = drawing.patches[patch];
+  if (outline === undefined) return '';
+  return outlinePoints(drawing, outline)
+    .map(({ x, y }) => `${x},${y}`)
+    .join(' ');
 }

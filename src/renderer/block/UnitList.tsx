@@ -1,4 +1,6 @@
 import { count } from '../../shared/measure/traced.ts';
+import { unitCalled } from '../../shared/piecing/unitNames.ts';
+import type { UnitInside } from '../../shared/piecing/unitsInside.ts';
 import { unitsNeeded } from '../../shared/workroom/methodPrices.ts';
 import type { SizedBlock, SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Why } from '../parts/Why.tsx';
@@ -9,6 +11,7 @@ import { CutForOne, useOneBlock } from './draw/CutForOne.tsx';
 import { FoundHead } from './draw/FoundHead.tsx';
 import { useColourOf } from './draw/useDrawn.ts';
 import { UnitToggle } from './UnitToggle.tsx';
+import { unitNumbers } from './unitNumbers.ts';
 import type { ShownBlock } from './useShownBlock.ts';
 
 interface UnitListProps {
@@ -21,6 +24,7 @@ interface UnitListProps {
 export function UnitList({ shown, block, sized }: UnitListProps) {
   const colourOf = useColourOf(shown.choice);
   const one = useOneBlock(shown, block);
+  const numbers = unitNumbers(block.piecing.units);
   return (
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
       <FoundHead block={block.id} piecing={block.piecing} colourOf={colourOf} />
@@ -33,8 +37,14 @@ export function UnitList({ shown, block, sized }: UnitListProps) {
           <span>Cut for one batch</span>
         </div>
         <ol>
-          {sized.units.map((unit, i) => (
-            <UnitRow key={unit.unit.key} number={i + 1} unit={unit} block={block} sized={sized} />
+          {sized.units.map((unit) => (
+            <UnitRow
+              key={unit.unit.key}
+              number={Number(numbers[unit.unit.key])}
+              unit={unit}
+              block={block}
+              sized={sized}
+            />
           ))}
         </ol>
       </div>
@@ -66,7 +76,14 @@ function UnitRow({ number, unit: made, block, sized }: UnitRowProps) {
       <div className={styles.cuts}>
         <CutLines cuts={plan.cuts} fabricOf={block.fabricOf} />
         {unit.kind === 'plain' || unit.kind === 'log' ? null : <p className={styles.method}>{method.name}</p>}
+        {plan.takes === undefined ? null : <p className={styles.method}>{takenWords(plan.takes)}</p>}
       </div>
     </li>
   );
+}
+
+/** What is made before a pieced unit: "Takes 6 half-square triangles and 1 square in a square". */
+function takenWords(takes: readonly UnitInside[]): string {
+  const each = takes.map(({ unit, count: many }) => `${many} ${unitCalled(unit.kind, many)}`);
+  return `Takes ${each.length === 1 ? each[0] : `${each.slice(0, -1).join(', ')} and ${each.at(-1)}`}`;
 }

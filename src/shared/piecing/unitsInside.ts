@@ -1,7 +1,8 @@
 import { keyed } from './distinct.ts';
-import type { Unit, UnitKey } from './piecing.ts';
+import type { Piecing, Unit, UnitKey } from './piecing.ts';
 import { unitsOf } from './seamTree.ts';
 import type { TradeUnit } from './tradeUnit.ts';
+import { leavesOf } from './tree.ts';
 
 /** A unit of the trade that stands in a pieced one. */
 export interface UnitInside {
@@ -19,6 +20,21 @@ export function unitsInside(unit: Unit): readonly UnitInside[] {
     found.set(inside.key, { unit: inside, count: (found.get(inside.key)?.count ?? 0) + 1 });
   }
   return [...found.values()];
+}
+
+/** Where a unit of the trade stands inside the pieced units of a block: the drawing's patches of each place. */
+export function insidePlaces(
+  { root, units }: Pick<Piecing, 'root' | 'units'>,
+  key: UnitKey,
+): readonly (readonly number[])[] {
+  const known = new Map(units.map((unit) => [unit.key, unit]));
+  return leavesOf(root).flatMap((leaf) => {
+    const unit = known.get(leaf.unit);
+    if (unit?.kind !== 'pieced') return [];
+    return unitsOf(unit.seams)
+      .filter(({ shape }) => keyed(shape).key === key)
+      .map(({ patches }) => patches.map((patch) => leaf.patches[patch] as number));
+  });
 }
 
 /** Units with those that stand in them, each before the one it stands in, every one once. */

@@ -2,6 +2,7 @@ import { count } from '../../../shared/measure/traced.ts';
 import type { SizedBlock, WorkedBlock } from '../../../shared/workroom/workedOut.ts';
 import { Why } from '../../parts/Why.tsx';
 import { UnitToggle } from '../UnitToggle.tsx';
+import { unitNumbers } from '../unitNumbers.ts';
 import styles from './draw.module.css';
 
 interface DrawnUnitsProps {
@@ -11,11 +12,12 @@ interface DrawnUnitsProps {
 
 /** The distinct units of the block, each with how many of it one block takes. */
 export function DrawnUnits({ block, sized }: DrawnUnitsProps) {
+  const numbers = unitNumbers(block.piecing.units);
   return (
     <ol className={styles.units} aria-label={`Units of block ${block.id}`}>
-      {sized.units.map((unit, i) => (
+      {sized.units.map((unit) => (
         <li key={unit.unit.key} className={styles.unit}>
-          <UnitToggle number={i + 1} made={unit} block={block} grid={sized.grid} />
+          <UnitToggle number={Number(numbers[unit.unit.key])} made={unit} block={block} grid={sized.grid} />
           <span className={styles.many}>
             <span className="heard">In a block: </span>
             <Why traced={count(unit.perBlock, 'in the drawing')} />

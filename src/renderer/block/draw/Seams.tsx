@@ -1,17 +1,18 @@
 import { seamCensus } from '../../../shared/piecing/census.ts';
 import type { Piecing } from '../../../shared/piecing/piecing.ts';
 import { leavesOf } from '../../../shared/piecing/tree.ts';
+import { insidePlaces } from '../../../shared/piecing/unitsInside.ts';
 import styles from './draw.module.css';
 
 /** How much there is to sew, and what a maker must be able to do. */
 export function Seams({ piecing }: { readonly piecing: Piecing }) {
   const { root, units, drawing } = piecing;
   const { full, partial, setIn, curved } = seamCensus(root, units);
-  const pieces = leavesOf(root).length;
+  const made = units.reduce((all, { key }) => all + insidePlaces(piecing, key).length, leavesOf(root).length);
   return (
     <div className={styles.seams}>
       <p className={styles.total}>
-        {many(pieces, 'unit')} of {many(units.length, 'kind')}, {many(drawing.patches.length, 'patch', 'es')}
+        {many(made, 'unit')} of {many(units.length, 'kind')}, {many(drawing.patches.length, 'patch', 'es')}
       </p>
       <dl>
         <Count name="Straight seams" count={full} plain />
