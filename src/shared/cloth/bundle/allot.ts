@@ -1,7 +1,7 @@
 import type { Inches } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
 import { planStrips } from '../strips/planStrips.ts';
-import { type Assigned, assign, CLASH, penalties, type Slot } from './assign.ts';
+import { type Assigned, assign, CLASH, type Penalties, penalties, type Slot } from './assign.ts';
 import type { Group, LongWant, Wants } from './wants.ts';
 
 export const VALUES: readonly Value[] = ['light', 'medium', 'dark'];
@@ -72,14 +72,33 @@ export const BLOCKS = 'blocks';
 /** The shortest end of a strip that is worth joining into a border or the binding, inches (common practice). */
 const SHORTEST_END = 8;
 
+interface Known {
+  readonly penalty: Penalties;
+  readonly parts: Map<string, Part>;
+}
+
+/** What was worked out before for the same wants: whoever looks for the fewest strips changes one value at a time. */
+const allKnown = new WeakMap<Wants, Known>();
+
+function knownFor(wants: Wants): Known {
+  const known = allKnown.get(wants) ?? { penalty: penalties(wants), parts: new Map() };
+  allKnown.set(wants, known);
+  return known;
+}
+
 /**
  * Allots a bundle strip by strip: pieces of blocks first, packed along the strips with the proof of how few will do; then
  * strip sets, borders and binding from whole strips and, when these run out, from the ends that are left. Light stays
  * light and dark stays dark.
  */
 export function allot(wants: Wants, supply: Supply): Allotment {
-  const penalty = penalties(wants);
-  const parts = VALUES.map((value) => allotValue(value, wants, supply, penalty));
+  const known = knownFor(wants);
+  const parts = VALUES.map((value) => {
+    const key = `${value} ${supply.length} ${supply.values[value]} ${supply.twice?.[value] ?? 0}`;
+    const part = known.parts.get(key) ?? allotValue(value, wants, supply, known.penalty);
+    known.parts.set(key, part);
+    return part;
+  });
   let before = 0;
   const strips = parts.flatMap((part) => {
     const first = before;
@@ -104,7 +123,7 @@ interface Part {
   readonly assigned: Pick<Assigned, 'clashes' | 'near'>;
 }
 
-function allotValue(value: Value, wants: Wants, supply: Supply, penalty: (a: Group, b: Group) => number): Part {
+function allotValue(value: Value, wants: Wants, supply: Supply, penalty: Penalties): Part {
   const have = supply.values[value];
   const groups = wants.groups.filter((group) => group.value === value);
   const fits = groups.filter(({ length }) => length <= supply.length + 1e-9);
@@ -171,7 +190,7 @@ function fill(
   groups: readonly Group[],
   packs: readonly (readonly number[])[],
   room: Room,
-  penalty: (a: Group, b: Group) => number,
+  penalty: Penalties,
 ): Filling {
   const fabricOf = (strip: number) => (room.fabrics > 0 ? strip % room.fabrics : strip) + 1;
   const slots = packs.flatMap((lengths, strip) =>
@@ -198,13 +217,13 @@ function apart(
   groups: readonly Group[],
   length: Inches,
   fabricOf: (strip: number) => number,
-  penalty: (a: Group, b: Group) => number,
+  penalty: Penalties,
 ): { readonly strips: readonly (readonly Group[])[]; readonly clashes: number; readonly near: number } {
   const strips: Group[][] = [];
   const total = { clashes: 0, near: 0 };
   const costIn = (group: Group, strip: number) => {
     const alike = strips.filter((_, other) => fabricOf(other) === fabricOf(strip)).flat();
-    return alike.reduce((sum, other) => sum + penalty(group, other), 0);
+    return alike.reduce((sum, other) => sum + penalty.between(group, other), 0);
   };
   for (const group of [...groups].sort((a, b) => b.length - a.length || a.id - b.id)) {
     let best = { strip: strips.length, cost: costIn(group, strips.length), left: length };

@@ -23,21 +23,48 @@ export const CLASH = 1000;
 /** Rounds of exchanging before the search gives up. */
 const ROUNDS = 60;
 
-/** How little two groups may be cut from the same fabric: nothing, near, or a clash; by their ids. */
-export function penalties({ groups, touching, neighbours }: Wants): (a: Group, b: Group) => number {
-  const touch = new Set(touching.flatMap(([a, b]) => [`${a} ${b}`, `${b} ${a}`]));
-  const beside = new Set(neighbours.flatMap(([a, b]) => [`${a} ${b}`, `${b} ${a}`]));
-  const known = new Map<number, number>();
-  return (a, b) => {
-    if (a.place === null || b.place === null) return 0;
-    if (a.place === b.place) return CLASH;
-    const key = Math.min(a.id, b.id) * groups.length + Math.max(a.id, b.id);
-    const found = known.get(key);
-    if (found !== undefined) return found;
-    const penalty = touch.has(`${a.id} ${b.id}`) ? CLASH : beside.has(`${a.place} ${b.place}`) ? 1 : 0;
-    known.set(key, penalty);
-    return penalty;
+/** What groups meet when they are cut from the same fabric. */
+export interface Penalties {
+  /** How little two groups may be: nothing, near, or a clash. */
+  between(a: Group, b: Group): number;
+  /** Tells of every group that a group meets. */
+  around(group: Group, tell: (id: number, penalty: number) => void): void;
+}
+
+/** How little any two groups may be cut from the same fabric. */
+export function penalties({ groups, touching, neighbours }: Wants): Penalties {
+  const placeOf = new Map(groups.map(({ id, place }) => [id, place]));
+  const inPlace = listed(groups.flatMap(({ id, place }) => (place === null ? [] : [[place, id] as const])));
+  const beside = listed(both(neighbours));
+  const touches = listed(both(touching.filter((pair) => pair.every((id) => (placeOf.get(id) ?? null) !== null))));
+  const between = (a: number, placeA: number | null, b: number, placeB: number | null) => {
+    if (placeA === null || placeB === null) return 0;
+    if (placeA === placeB || touches.get(a)?.has(b)) return CLASH;
+    return beside.get(placeA)?.has(placeB) ? 1 : 0;
   };
+  return {
+    between: (a, b) => between(a.id, a.place, b.id, b.place),
+    around({ id, place }, tell) {
+      if (place === null) return;
+      const met = new Set([...(inPlace.get(place) ?? []), ...(touches.get(id) ?? [])]);
+      for (const near of beside.get(place) ?? []) for (const other of inPlace.get(near) ?? []) met.add(other);
+      met.delete(id);
+      for (const other of met) tell(other, between(id, place, other, placeOf.get(other) ?? null));
+    },
+  };
+}
+
+function both(pairs: readonly (readonly [number, number])[]): readonly (readonly [number, number])[] {
+  return pairs.flatMap(([a, b]) => [[a, b] as const, [b, a] as const]);
+}
+
+function listed(pairs: readonly (readonly [number, number])[]): ReadonlyMap<number, ReadonlySet<number>> {
+  const found = new Map<number, Set<number>>();
+  for (const [key, value] of pairs) {
+    const own = found.get(key) ?? new Set();
+    found.set(key, own.add(value));
+  }
+  return found;
 }
 
 /**
@@ -46,70 +73,114 @@ export function penalties({ groups, touching, neighbours }: Wants): (a: Group, b
  * exchanging two groups as long as that makes it better. The same question always gets the same answer.
  * @param slots one for each group, of the same lengths
  */
-export function assign(
-  groups: readonly Group[],
-  slots: readonly Slot[],
-  penalty: (a: Group, b: Group) => number,
-): Assigned {
+export function assign(groups: readonly Group[], slots: readonly Slot[], penalty: Penalties): Assigned {
   const order = groups.map((_, i) => i).sort((a, b) => byLength(groups[a] as Group, groups[b] as Group));
+  const meeting = new Meeting(groups, slots, penalty);
   const free = new Set(slots.map((_, i) => i));
-  const at = new Array<number>(groups.length).fill(-1);
-  const inFabric = new Map<number, Set<number>>();
-  const fabricAt = (slot: number) => (slots[slot] as Slot).fabric;
-  const costAt = (group: number, fabric: number, without = -1) => {
-    let cost = 0;
-    for (const other of inFabric.get(fabric) ?? [])
-      if (other !== group && other !== without) cost += penalty(groups[group] as Group, groups[other] as Group);
-    return cost;
-  };
-  const put = (group: number, slot: number) => {
-    at[group] = slot;
-    const inside = inFabric.get(fabricAt(slot)) ?? new Set();
-    inFabric.set(fabricAt(slot), inside.add(group));
-  };
   for (const group of order) {
     const { length } = groups[group] as Group;
-    const open = [...free].filter((slot) => Math.abs((slots[slot] as Slot).length - length) < 1e-9);
-    const best = open.reduce((a, b) => (costAt(group, fabricAt(b)) < costAt(group, fabricAt(a)) ? b : a));
-    free.delete(best);
-    put(group, best);
-  }
-  const swap = (a: number, b: number) => {
-    const [slotA, slotB] = [at[a] as number, at[b] as number];
-    inFabric.get(fabricAt(slotA))?.delete(a);
-    inFabric.get(fabricAt(slotB))?.delete(b);
-    put(a, slotB);
-    put(b, slotA);
-  };
-  for (let round = 0, better = true; better && round < ROUNDS; round++) {
-    better = false;
-    for (const a of order) {
-      const own = costAt(a, fabricAt(at[a] as number));
-      if (own === 0) continue;
-      const gainOf = (b: number) => {
-        const [fa, fb] = [fabricAt(at[a] as number), fabricAt(at[b] as number)];
-        if (fa === fb) return 0;
-        return own + costAt(b, fb) - costAt(a, fb, b) - costAt(b, fa, a);
-      };
-      const alike = order.filter(
-        (b) => b !== a && Math.abs((groups[a] as Group).length - (groups[b] as Group).length) < 1e-9,
-      );
-      const best = alike.reduce((x: number, b) => (x < 0 || gainOf(b) > gainOf(x) ? b : x), -1);
-      if (best < 0 || gainOf(best) <= 0) continue;
-      swap(a, best);
-      better = true;
+    let best = -1;
+    for (const slot of free) {
+      if (Math.abs((slots[slot] as Slot).length - length) >= 1e-9) continue;
+      if (best < 0 || meeting.cost(group, slot) < meeting.cost(group, best)) best = slot;
     }
+    free.delete(best);
+    meeting.put(group, best);
   }
-  let total = 0;
-  groups.forEach((_, group) => {
-    total += costAt(group, fabricAt(at[group] as number));
-  });
-  const pairs = total / 2;
+  for (let round = 0; round < ROUNDS && exchangeOnce(order, groups, meeting); round++);
+  const pairs = meeting.total() / 2;
   return {
-    slots: at.map((slot) => slots[slot] as Slot),
+    slots: meeting.at.map((slot) => slots[slot] as Slot),
     clashes: Math.floor(pairs / CLASH),
     near: pairs % CLASH,
   };
+}
+
+/** Exchanges each group that meets something with the group of its length where that helps most; whether any was. */
+function exchangeOnce(order: readonly number[], groups: readonly Group[], meeting: Meeting): boolean {
+  let better = false;
+  for (const a of order) {
+    if (meeting.cost(a, meeting.at[a] as number) === 0) continue;
+    let best = -1;
+    let most = 0;
+    for (const b of order) {
+      if (b === a || Math.abs((groups[a] as Group).length - (groups[b] as Group).length) >= 1e-9) continue;
+      const gain = meeting.gain(a, b);
+      if (gain > most) [best, most] = [b, gain];
+    }
+    if (best < 0) continue;
+    meeting.exchange(a, best);
+    better = true;
+  }
+  return better;
+}
+
+/** Which group is in which slot, and what each group would meet in each fabric, kept up as groups are put and exchanged. */
+class Meeting {
+  readonly at: number[];
+  private readonly groups: readonly Group[];
+  private readonly penalty: Penalties;
+  private readonly index: ReadonlyMap<number, number>;
+  /** For each slot the place of its fabric in the table. */
+  private readonly fabrics: readonly number[];
+  private readonly many: number;
+  private readonly costs: Int32Array;
+
+  constructor(groups: readonly Group[], slots: readonly Slot[], penalty: Penalties) {
+    this.groups = groups;
+    this.index = new Map(groups.map(({ id }, i) => [id, i]));
+    this.penalty = penalty;
+    this.at = new Array<number>(groups.length).fill(-1);
+    const known = new Map<number, number>();
+    this.fabrics = slots.map(({ fabric }) => {
+      const place = known.get(fabric) ?? known.size;
+      known.set(fabric, place);
+      return place;
+    });
+    this.many = known.size;
+    this.costs = new Int32Array(groups.length * known.size);
+  }
+
+  /** What a group meets in the fabric of a slot, itself left out. */
+  cost(group: number, slot: number): number {
+    return this.costs[group * this.many + (this.fabrics[slot] as number)] as number;
+  }
+
+  put(group: number, slot: number): void {
+    this.at[group] = slot;
+    this.count(group, slot, 1);
+  }
+
+  /** By how much less is met once two groups have changed places. */
+  gain(a: number, b: number): number {
+    const [slotA, slotB] = [this.at[a] as number, this.at[b] as number];
+    if (this.fabrics[slotA] === this.fabrics[slotB]) return 0;
+    const each = this.penalty.between(this.groups[a] as Group, this.groups[b] as Group);
+    return this.cost(a, slotA) + this.cost(b, slotB) - this.cost(a, slotB) - this.cost(b, slotA) + 2 * each;
+  }
+
+  exchange(a: number, b: number): void {
+    const [slotA, slotB] = [this.at[a] as number, this.at[b] as number];
+    this.count(a, slotA, -1);
+    this.count(b, slotB, -1);
+    this.put(a, slotB);
+    this.put(b, slotA);
+  }
+
+  /** What all groups meet, each pair counted twice. */
+  total(): number {
+    return this.at.reduce((sum, slot, group) => sum + this.cost(group, slot), 0);
+  }
+
+  private count(group: number, slot: number, sign: number): void {
+    const fabric = this.fabrics[slot] as number;
+    this.penalty.around(this.groups[group] as Group, (id, penalty) => {
+      const other = this.index.get(id);
+      if (other === undefined) return;
+      const at = other * this.many + fabric;
+      this.costs[at] = (this.costs[at] as number) + sign * penalty;
+    });
+  }
 }
 
 function byLength(a: Group, b: Group): number {
