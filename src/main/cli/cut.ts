@@ -1,10 +1,10 @@
 import type { Planner } from '../../shared/cloth/cuttingPlan.ts';
 import { provenNeeds } from '../../shared/cloth/fabricNeeds.ts';
-import { proveStrips } from '../../shared/cloth/strips/proof/proveStrips.ts';
+import { planStrips, type StripPlan } from '../../shared/cloth/strips/planStrips.ts';
 import { cliffsIn, costIn, finishingIn } from '../../shared/workroom/clothWays.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
-import { highsSolver } from '../plan/highs.ts';
+import { workerProver } from '../plan/workerProver.ts';
 import { bundleFacts, bundleText, fromBundle } from './bundle.ts';
 import { cliffText } from './cliffText.ts';
 import { cutText } from './cutText.ts';
@@ -52,13 +52,28 @@ export async function runCut(
   return facts.fits ? EXIT.fine : EXIT.findings;
 }
 
-/** The plans of every size proven, each in so many seconds at most. */
+/** The plans of every size proven, each in so many seconds at most: those that are not proven yet are gathered first. */
 async function withProofs(worked: WorkedOut, seconds: number): Promise<WorkedOut> {
-  const solve = await highsSolver();
-  const planner: Planner = (kinds, width) => {
-    const start = performance.now();
-    return proveStrips(kinds, width, { solve, secondsLeft: () => seconds - (performance.now() - start) / 1000 });
+  const asked: Parameters<Planner>[] = [];
+  const gather: Planner = (...problem) => {
+    asked.push(problem);
+    return planStrips(...problem);
   };
+  withPlans(worked, gather);
+  const prover = workerProver();
+  try {
+    const plans: StripPlan[] = [];
+    for (const [kinds, width] of asked) {
+      plans.push(await prover.prove({ kinds, width, seconds }, () => undefined, new AbortController().signal));
+    }
+    // They are asked for in the order in which they were gathered.
+    return withPlans(worked, (...problem) => plans.shift() ?? planStrips(...problem));
+  } finally {
+    await prover.close();
+  }
+}
+
+function withPlans(worked: WorkedOut, planner: Planner): WorkedOut {
   const sizes = worked.sizes.map((size) => {
     return { ...size, cloth: { ...size.cloth, needs: provenNeeds(size.cloth, worked.pattern, planner) } };
   });

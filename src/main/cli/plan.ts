@@ -6,11 +6,9 @@ import {
   tooWideFor,
 } from '../../shared/cloth/bare/bareProblem.ts';
 import { planStrips, type StripPlan } from '../../shared/cloth/strips/planStrips.ts';
-import type { CoverSolver } from '../../shared/cloth/strips/proof/cover.ts';
-import { proveStrips } from '../../shared/cloth/strips/proof/proveStrips.ts';
 import { schemaFindings } from '../../shared/pattern/issues.ts';
 import { parse } from '../../shared/pattern/reading.ts';
-import { highsSolver } from '../plan/highs.ts';
+import { type Prover, workerProver } from '../plan/workerProver.ts';
 import { Refused } from '../refusal.ts';
 import { EXIT } from './exit.ts';
 import { jsonText } from './json.ts';
@@ -56,8 +54,13 @@ export async function runPlan(file: string, seconds: number, json: boolean, term
   const questions = bareQuestions(readProblems(source));
   const lost = questions.map(tooWideFor).find((words) => words !== null);
   if (lost != null) throw new Refused('bad-input', `${source.path}: ${lost}`);
-  const solve = await highsSolver();
-  const answers = questions.map((question) => answered(question, solve, seconds));
+  const prover = workerProver();
+  const answers: Answer[] = [];
+  try {
+    for (const question of questions) answers.push(await answered(question, prover, seconds));
+  } finally {
+    await prover.close();
+  }
   terminal.say(json ? jsonText(answers) : answersText(answers));
   return EXIT.fine;
 }
@@ -70,11 +73,10 @@ function readProblems(source: Source): BareFile {
   return taken(source, { ok: false, findings: schemaFindings(checked.error.issues), newer: false });
 }
 
-function answered({ name, way, width, kinds }: BareQuestion, solve: CoverSolver, seconds: number): Answer {
+async function answered({ name, way, width, kinds }: BareQuestion, prover: Prover, seconds: number): Promise<Answer> {
   const live = planStrips(kinds, width);
   const start = performance.now();
-  const secondsLeft = () => seconds - (performance.now() - start) / 1000;
-  const best = proveStrips(kinds, width, { solve, secondsLeft });
+  const best = live.proven ? live : await prover.prove({ kinds, width, seconds }, () => undefined, NEVER);
   const took = Math.round(performance.now() - start) / 1000;
   return {
     name,
@@ -87,6 +89,8 @@ function answered({ name, way, width, kinds }: BareQuestion, solve: CoverSolver,
     plan: stripsOf(best),
   };
 }
+
+const NEVER = new AbortController().signal;
 
 function stripsOf({ strips }: StripPlan): readonly PlannedStrip[] {
   return strips.map(({ height, times, laid }) => ({

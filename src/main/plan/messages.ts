@@ -17,8 +17,18 @@ export interface ToProver {
   readonly request: ProofRequest;
 }
 
-/** What the thread tells: how near it is, and at last the plan. `broken` is a bug, with what is known of it. */
+/**
+ * What the thread tells: that it has begun, how near it is with the plan where there is a better one, and at last the plan. `broken`
+ * is a bug, with what is known of it.
+ */
 export type FromProver =
-  | { readonly kind: 'nearer'; readonly number: number; readonly length: Inches; readonly bound: Inches }
+  | { readonly kind: 'begun'; readonly number: number }
+  | {
+      readonly kind: 'nearer';
+      readonly number: number;
+      readonly length: Inches;
+      readonly bound: Inches;
+      readonly plan?: StripPlan;
+    }
   | { readonly kind: 'proven'; readonly number: number; readonly plan: StripPlan }
   | { readonly kind: 'broken'; readonly number: number; readonly trace: string };

@@ -12,11 +12,17 @@ port.on('message', (message: ToProver) => void prove(message));
 async function prove({ number, request }: ToProver): Promise<void> {
   try {
     const solve = await highsSolver();
+    tell({ kind: 'begun', number });
+    let shortest = Number.POSITIVE_INFINITY;
     const start = performance.now();
     const plan = proveStrips(request.kinds, request.width, {
       solve,
       secondsLeft: () => request.seconds - (performance.now() - start) / 1000,
-      tell: ({ length, bound }) => tell({ kind: 'nearer', number, length, bound }),
+      tell: ({ length, bound, plan }) => {
+        const better = length < shortest;
+        shortest = Math.min(shortest, length);
+        tell({ kind: 'nearer', number, length, bound, ...(better ? { plan: plan() } : {}) });
+      },
     });
     tell({ kind: 'proven', number, plan });
   } catch (error) {

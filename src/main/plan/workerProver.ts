@@ -18,7 +18,8 @@ export interface Prover {
 
 /**
  * Proofs on a worker thread that is begun with the first and kept, because a fresh one must load its solver again. A proof
- * hears nothing while its solver runs, so stopping it ends the thread; proofs that wait behind it are begun again on the next.
+ * hears nothing while its solver runs, so stopping it ends the thread; proofs that wait behind it are begun again on the next. One
+ * that is not done when its time is over is ended so, too, and what it had found is the answer.
  */
 export function workerProver(program: URL = PROGRAM): Prover {
   const waiting = new Map<number, Waiting>();
@@ -28,19 +29,26 @@ export function workerProver(program: URL = PROGRAM): Prover {
   const settle = (number: number, how: (one: Waiting) => void): void => {
     const one = waiting.get(number);
     waiting.delete(number);
+    clearTimeout(one?.timer);
     if (waiting.size === 0) worker?.unref();
     if (one !== undefined) how(one);
   };
   const send = (message: ToProver): void => {
-    worker ??= begun(program, waiting, settle, () => {
+    worker ??= begun(program, waiting, settle, overtime, () => {
       worker = null;
     });
     worker.ref();
     worker.postMessage(message);
   };
   const stop = (number: number): void => {
-    if (!waiting.has(number)) return;
-    settle(number, ({ fail }) => fail(stopped()));
+    if (waiting.has(number)) end(number, ({ fail }) => fail(stopped()));
+  };
+  const overtime = (number: number): void => {
+    const best = waiting.get(number)?.best;
+    if (best !== undefined) end(number, ({ finish }) => finish(best));
+  };
+  const end = (number: number, how: (one: Waiting) => void): void => {
+    settle(number, how);
     void worker?.terminate();
     worker = null;
     for (const [other, { request }] of waiting) send({ number: other, request });
@@ -63,25 +71,43 @@ export function workerProver(program: URL = PROGRAM): Prover {
   };
 }
 
+/** How much longer than its seconds a proof may take, milliseconds: what a solver needs to hear that its time is over. */
+const GRACE = 700;
+
 interface Waiting {
   readonly request: ProofRequest;
   readonly nearer: Nearer;
   readonly finish: (plan: StripPlan) => void;
   readonly fail: (error: Error) => void;
+  /** The best plan it has told of. */
+  best?: StripPlan;
+  timer?: NodeJS.Timeout;
 }
 
 function begun(
   program: URL,
   waiting: ReadonlyMap<number, Waiting>,
   settle: (number: number, how: (one: Waiting) => void) => void,
+  overtime: (number: number) => void,
   ended: () => void,
 ): Worker {
   const worker = new Worker(program);
   worker.on('message', (message: FromProver) => {
     const { number } = message;
-    if (message.kind === 'nearer') waiting.get(number)?.nearer(message);
-    else if (message.kind === 'proven') settle(number, ({ finish }) => finish(message.plan));
-    else settle(number, ({ fail }) => fail(new Error(message.trace)));
+    const one = waiting.get(number);
+    switch (message.kind) {
+      case 'begun':
+        if (one !== undefined) one.timer = setTimeout(() => overtime(number), one.request.seconds * 1000 + GRACE);
+        return;
+      case 'nearer':
+        if (one !== undefined) hear(one, message);
+        return;
+      case 'proven':
+        settle(number, ({ finish }) => finish(message.plan));
+        return;
+      case 'broken':
+        settle(number, ({ fail }) => fail(new Error(message.trace)));
+    }
   });
   worker.on('error', (error: Error) => {
     ended();
@@ -89,6 +115,13 @@ function begun(
   });
   worker.unref();
   return worker;
+}
+
+function hear(one: Waiting, { length, bound, plan }: Extract<FromProver, { kind: 'nearer' }>): void {
+  const best = plan ?? one.best;
+  // A bound that is raised afterwards holds for the plan told of before.
+  if (best !== undefined) one.best = { ...best, bound: Math.max(best.bound, Math.min(bound, best.length)) };
+  one.nearer({ length, bound });
 }
 
 function stopped(): Refused {

@@ -47,3 +47,17 @@ describe('a proof on a thread of its own', () => {
     await expect(asked).rejects.toMatchObject({ kind: 'stopped' });
   });
 });
+
+describe('the time of a proof', () => {
+  test('is kept, and what was found by then is a sound plan', async () => {
+    // Hchl7s, Hifi 1998, turned: not proven in a few seconds.
+    const { kinds, width, least } = problem('Hchl7s');
+    await prover.prove({ ...problem('SCP3'), seconds: 60 }, () => undefined, never);
+    const start = performance.now();
+    const plan = await prover.prove({ kinds, width, seconds: 1 }, () => undefined, never);
+    expect(performance.now() - start).toBeLessThan(4000);
+    expect(plan.length).toBeGreaterThanOrEqual(least);
+    expect(plan.bound).toBeLessThanOrEqual(least);
+    expect(plan.length).toBeLessThanOrEqual(planStrips(kinds, width).length);
+  });
+});

@@ -28,10 +28,14 @@ export function supplyOf({ length, values }: Bundle): Supply {
 
 /**
  * Tries what happens when a bundle is not what it should be. Every trial stands by itself, all else as it was; what it
- * bears is found by trying, so it is exact for the way this allots.
+ * bears is found by trying, so it is exact for the way this allots. A bundle that is not enough as it is bears nothing.
  */
 export function stress(wants: Wants, bundle: Bundle): readonly Trial[] {
   const supply = supplyOf(bundle);
+  const whole = allot(wants, supply);
+  if (!isEnough(whole)) {
+    return [{ what: 'fewer', bears: 0, breaks: `All of it is not enough as it is: ${firstBroken(whole)}.` }];
+  }
   const used = VALUES.filter((value) => supply.values[value] > 0);
   return [
     ...used.map((value) => fewer(wants, supply, value)),

@@ -169,10 +169,25 @@ function lengthOf({ length, across, count }: StripCut, { strip }: Bundle): numbe
   return Math.ceil(Math.ceil(count - 1e-9) / rows) * length;
 }
 
+/** "Quay border, ends"; "strips for four-patches in blocks A and B". */
+function wordsOf({ use }: PieceLine): string {
+  const blocks = [...new Set(use.flatMap(({ block }) => block ?? []))];
+  const first = use[0]?.words ?? '';
+  if (blocks.length === 0) return [...new Set(use.map(({ words }) => words))].join(' and ');
+  // "Block A, four-patches, strip": what lies between the block and the piece names the unit.
+  const unit = first.split(', ').slice(1, -1).join(', ');
+  const where = `${blocks.length === 1 ? 'block' : 'blocks'} ${listed(blocks)}`;
+  return `Strips for ${unit === '' ? 'strip sets' : unit} in ${where}`;
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}
+
 /** Strips that are joined, or whole ones: served in the order of the chart, the binding last. */
 function longWant(line: PieceLine, size: BundledSize): LongWant {
   const { letter, fabric } = line;
-  const words = line.use.map((use) => use.words).join(', ');
+  const words = wordsOf(line);
   const common = { letter, fabric, words, value: fabricValue(fabric, size) };
   if (line.cutAs === 'strip-set') return { ...common, strips: line.count.value, reach: 0, join: 0 };
   if (!line.use.some(({ unit }) => unit === BINDING_KEY)) {

@@ -20,7 +20,16 @@ export interface ProofTools {
   /** Seconds that may still be spent; asked often. Nought or less stops the search with what it has. */
   readonly secondsLeft: () => number;
   /** Told whenever the plan or the bound is better. */
-  readonly tell?: (now: { readonly length: Inches; readonly bound: Inches }) => void;
+  readonly tell?: (now: Nearer) => void;
+}
+
+/** How far a proof is. */
+export interface Nearer {
+  readonly length: Inches;
+  /** No plan is shorter. */
+  readonly bound: Inches;
+  /** The plan there is now. */
+  plan(): StripPlan;
 }
 
 /** Strips listed for one cover: few first, because a good plan found early makes the full list shorter. */
@@ -49,7 +58,8 @@ export function proveStrips(kinds: readonly Kind[], width: Inches, tools: ProofT
   const { problem } = asked;
   if (problem.kinds.length > 0) {
     planLive(problem, search);
-    if (!search.proven && problem.kinds.length <= MOST_KINDS) new Proof(problem, search, tools).run();
+    const plan = () => answer(asked, search);
+    if (!search.proven && problem.kinds.length <= MOST_KINDS) new Proof(problem, search, tools, plan).run();
   }
   return answer(asked, search);
 }
@@ -62,8 +72,10 @@ class Proof {
   private readonly search: Search;
   private readonly tools: ProofTools;
   private readonly more: () => boolean;
+  private readonly plan: Nearer['plan'];
 
-  constructor(problem: Problem, search: Search, tools: ProofTools) {
+  constructor(problem: Problem, search: Search, tools: ProofTools, plan: Nearer['plan']) {
+    this.plan = plan;
     this.problem = looseProblem(problem.kinds, problem.width);
     this.levels = levelsOf(this.problem);
     this.heights = heightsOf(problem);
@@ -150,7 +162,7 @@ class Proof {
   }
 
   private tellNow(): void {
-    this.tools.tell?.({ length: this.search.length, bound: this.search.bound });
+    this.tools.tell?.({ length: this.search.length, bound: this.search.bound, plan: this.plan });
   }
 }
 
