@@ -1,5 +1,6 @@
 import { type AllottedStrip, BLOCKS } from '../../shared/cloth/bundle/allot.ts';
 import type { BundleAnswer } from '../../shared/cloth/bundle/bundleFor.ts';
+import { isSquares } from '../../shared/cloth/bundle/squares.ts';
 import { stress, type Trial } from '../../shared/cloth/bundle/stress.ts';
 import { inchesText } from '../../shared/measure/fraction.ts';
 import { setBundle } from '../../shared/pattern/edits/index.ts';
@@ -65,7 +66,8 @@ function stripFacts({ number, value, fabric, groups, long, left }: AllottedStrip
 export function bundleText(answer: BundleAnswer): string {
   const { bundle, wants, oneIsEnough, bundles, allotment, instructions, fewest } = answer;
   const { light, medium, dark } = bundle.values;
-  const strips = `${light + medium + dark} strips ${inchesText(bundle.strip)} × ${inchesText(bundle.length)}`;
+  const one = isSquares(bundle) ? 'square' : 'strip';
+  const strips = `${light + medium + dark} ${one}s ${inchesText(bundle.strip)} × ${inchesText(bundle.length)}`;
   const enough = oneIsEnough
     ? 'one bundle is enough'
     : bundles === null
@@ -77,12 +79,14 @@ export function bundleText(answer: BundleAnswer): string {
       : [`    The fewest that would do: ${fewest.light} light, ${fewest.medium} medium, ${fewest.dark} dark.`];
   const use = allotment.values.map(({ value, have, forBlocks, least: bound, forLong, spare }) => {
     const proof = forBlocks === bound ? 'fewer cannot do' : `at least ${bound}`;
-    return `    ${value}: ${have} strips; ${forBlocks} for ${BLOCKS} (${proof}), ${forLong} whole for borders and binding, ${spare} to spare`;
+    return `    ${value}: ${have} ${one}s; ${forBlocks} for ${BLOCKS} (${proof}), ${forLong} whole for borders and binding, ${spare} to spare`;
   });
   return [
     `  From a bundle of ${strips}: ${enough}.`,
     [...use, ...least].join('\n'),
-    instructions.map(({ words, left }) => `    ${words} ${inchesText(left)} left.`).join('\n'),
+    instructions
+      .map(({ words, left }) => `    ${words}${one === 'square' ? '' : ` ${inchesText(left)} left.`}`)
+      .join('\n'),
     '  What it bears, and what breaks first',
     trialsText(stress(wants, bundle)),
   ].join('\n\n');

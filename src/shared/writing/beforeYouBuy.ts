@@ -1,3 +1,4 @@
+import { isSquares } from '../cloth/bundle/squares.ts';
 import type { FabricNeed } from '../cloth/cloth.ts';
 import { usesTogether } from '../cloth/fabricNeeds.ts';
 import { count, given, type TracedSize } from '../measure/traced.ts';
@@ -128,14 +129,28 @@ function bundleRows({ pattern, sizes }: Desk): readonly ChartRow[] {
   const kinds = shares.flatMap(
     (value, i): Words => [i === 0 ? ': ' : ', ', field(count(values[value], value)), ` ${value}`],
   );
-  const measure: Words = [field(given(strip, 'wide')), ' × ', field(given(length, 'long'))];
+  const measure: Words = sizeWords({ width: given(strip, 'wide'), height: given(length, 'long') });
   const cells = sizes.map((size): Words => {
     const many = size.bundle?.bundles ?? null;
     return many === null
       ? ['–']
       : [field(count(many, many === 1 ? 'bundle' : 'bundles')), many === 1 ? ' bundle' : ' bundles'];
   });
-  return [{ cells: [[{ strong: 'Bundle' }, ' of ', field(all), ' strips, ', ...measure, ...kinds], ...cells] }];
+  return [
+    {
+      cells: [
+        [
+          { strong: 'Bundle' },
+          ' of ',
+          field(all),
+          isSquares(bundle) ? ' squares, ' : ' strips, ',
+          ...measure,
+          ...kinds,
+        ],
+        ...cells,
+      ],
+    },
+  ];
 }
 
 function need(size: WorkedSize, fabric: string): WorkedSize['cloth']['needs'][number] | undefined {

@@ -2,6 +2,7 @@ import type { Inches } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
 import { planStrips } from '../strips/planStrips.ts';
 import { type Assigned, assign, CLASH, type Penalties, penalties, type Slot } from './assign.ts';
+import { fillSquares, fitsSquare, leastSquares } from './squares.ts';
 import type { Group, LongWant, Wants } from './wants.ts';
 
 export const VALUES: readonly Value[] = ['light', 'medium', 'dark'];
@@ -11,6 +12,8 @@ export interface Supply {
   /** Inches of each strip that may be used. */
   readonly length: Inches;
   readonly values: Readonly<Record<Value, number>>;
+  /** Set when they are squares, as wide as they are long. */
+  readonly square?: true;
   /** How many strips of each value are a second one of a fabric that is there already. */
   readonly twice?: Readonly<Partial<Record<Value, number>>>;
 }
@@ -26,8 +29,9 @@ export interface AllottedStrip {
   readonly groups: readonly Group[];
   /** Inches that go into borders or the binding: the whole strip, or its end. */
   readonly long: readonly { readonly letter: string; readonly length: Inches }[];
-  /** Inches left over. */
+  /** Inches left over; of a square none are counted. */
   readonly left: Inches;
+  readonly square?: true;
 }
 
 /** How one value of the bundle is used. */
@@ -51,6 +55,7 @@ export interface Shortage {
   readonly strips: number;
   /** Set when no number of strips would do: what has to come from one strip is this long. */
   readonly tooLong?: Inches;
+  readonly square?: true;
 }
 
 /** A bundle, strip by strip. */
@@ -94,7 +99,7 @@ function knownFor(wants: Wants): Known {
 export function allot(wants: Wants, supply: Supply): Allotment {
   const known = knownFor(wants);
   const parts = VALUES.map((value) => {
-    const key = `${value} ${supply.length} ${supply.values[value]} ${supply.twice?.[value] ?? 0}`;
+    const key = `${supply.square ?? false} ${value} ${supply.length} ${supply.values[value]} ${supply.twice?.[value] ?? 0}`;
     const part = known.parts.get(key) ?? allotValue(value, wants, supply, known.penalty);
     known.parts.set(key, part);
     return part;
@@ -123,7 +128,48 @@ interface Part {
   readonly assigned: Pick<Assigned, 'clashes' | 'near'>;
 }
 
+/** Squares hold pieces for blocks only; nothing is joined from them. */
+function allotSquares(value: Value, wants: Wants, supply: Supply, penalty: Penalties): Part {
+  const have = supply.values[value];
+  const groups = wants.groups.filter((group) => group.value === value);
+  const fits = groups.filter((group) => fitsSquare(group, supply.length));
+  const fabrics = have - Math.min(have >> 1, supply.twice?.[value] ?? 0);
+  const fabricOf = (square: number) => (fabrics > 0 ? square % fabrics : square) + 1;
+  const apart = fillSquares(fits, supply.length, fabricOf, penalty, false);
+  const tight = apart.squares.length > have ? fillSquares(fits, supply.length, fabricOf, penalty, true) : apart;
+  const filled = tight.squares.length < apart.squares.length ? tight : apart;
+  const used = filled.squares.length;
+  const lost = groups.filter((group) => !fits.includes(group));
+  const longest = Math.max(0, ...lost.map(({ length }) => length));
+  const strips = Math.max(0, used - have);
+  const short: Shortage[] = [];
+  if (lost.length > 0) short.push({ words: BLOCKS, value, strips, tooLong: longest, square: true });
+  else if (strips > 0) short.push({ words: BLOCKS, value, strips, square: true });
+  return {
+    use: {
+      value,
+      have,
+      forBlocks: used,
+      least: leastSquares(fits, supply.length),
+      forLong: 0,
+      spare: Math.max(0, have - used),
+    },
+    strips: filled.squares.map((own, i) => ({
+      number: i + 1,
+      value,
+      fabric: fabricOf(i),
+      groups: own,
+      long: [],
+      left: 0,
+      square: true,
+    })),
+    short,
+    assigned: filled,
+  };
+}
+
 function allotValue(value: Value, wants: Wants, supply: Supply, penalty: Penalties): Part {
+  if (supply.square) return allotSquares(value, wants, supply, penalty);
   const have = supply.values[value];
   const groups = wants.groups.filter((group) => group.value === value);
   const fits = groups.filter(({ length }) => length <= supply.length + 1e-9);

@@ -27,7 +27,7 @@ export function bundleAnswer(wants: Wants, bundle: Bundle): BundleAnswer {
   const oneIsEnough = isEnough(one);
   const bundles = oneIsEnough ? 1 : bundlesNeeded(wants, supply);
   const allotment = bundles === null || bundles === 1 ? one : allot(wants, times(supply, bundles));
-  const fewest = oneIsEnough ? null : fewestStrips(wants, bundle.length);
+  const fewest = oneIsEnough ? null : fewestStrips(wants, bundle.length, supply.square);
   return { bundle, wants, oneIsEnough, bundles, allotment, instructions: instructionsOf(allotment), fewest };
 }
 

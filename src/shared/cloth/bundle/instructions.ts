@@ -1,4 +1,4 @@
-import { inchesText } from '../../measure/fraction.ts';
+import { inchesText, sizeText } from '../../measure/fraction.ts';
 import type { Inches } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
 import type { Allotment, AllottedStrip } from './allot.ts';
@@ -10,7 +10,14 @@ export interface StripInstruction {
   readonly times: number;
   /** Their numbers in the bundle. */
   readonly strips: readonly number[];
-  readonly cuts: readonly { readonly letter: string; readonly length: Inches; readonly count: number }[];
+  readonly cuts: readonly {
+    readonly letter: string;
+    readonly length: Inches;
+    readonly across: Inches;
+    readonly count: number;
+  }[];
+  /** Set when they are squares. */
+  readonly square?: true;
   /** Border or binding that takes the whole strip or its end. */
   readonly long: readonly { readonly letter: string; readonly length: Inches }[];
   readonly left: Inches;
@@ -32,24 +39,28 @@ export function instructionsOf({ strips }: Allotment): readonly StripInstruction
 function instruction(strips: readonly AllottedStrip[]): StripInstruction {
   const [first] = strips as readonly [AllottedStrip, ...AllottedStrip[]];
   const [cuts, times] = [cutsOf(first), strips.length];
-  const { value, long, left } = first;
+  const { value, long, left, square } = first;
   const numbers = strips.map(({ number }) => number);
-  return { value, times, strips: numbers, cuts, long, left, words: wordsFor(value, times, cuts, long) };
+  const words = wordsFor(first, times, cuts);
+  return { value, times, strips: numbers, cuts, long, left, words, ...(square ? { square } : {}) };
 }
 
 /** What is cut from a strip, by letter, longest first. */
 function cutsOf({ groups }: AllottedStrip): StripInstruction['cuts'] {
-  const found = new Map<string, { letter: string; length: Inches; count: number }>();
-  for (const { letter, length, count } of groups.flatMap(({ cuts }) => cuts)) {
+  const found = new Map<string, StripInstruction['cuts'][number]>();
+  for (const { letter, length, across, count } of groups.flatMap(({ cuts }) => cuts)) {
     const before = found.get(`${letter} ${length}`);
-    found.set(`${letter} ${length}`, { letter, length, count: (before?.count ?? 0) + Math.ceil(count - 1e-9) });
+    found.set(`${letter} ${length}`, { letter, length, across, count: (before?.count ?? 0) + Math.ceil(count - 1e-9) });
   }
   return [...found.values()].sort((a, b) => b.length - a.length || (a.letter < b.letter ? -1 : 1));
 }
 
-function wordsFor(value: Value, times: number, cuts: StripInstruction['cuts'], long: StripInstruction['long']): string {
-  const from = times === 1 ? `From 1 ${value} strip` : `From each of ${times} ${value} strips`;
-  const pieces = cuts.map(({ letter, length, count }) => `${count} ${letter} (${inchesText(length)})`);
+function wordsFor({ value, long, square }: AllottedStrip, times: number, cuts: StripInstruction['cuts']): string {
+  const one = square ? 'square' : 'strip';
+  const from = times === 1 ? `From 1 ${value} ${one}` : `From each of ${times} ${value} ${one}s`;
+  const pieces = cuts.map(({ letter, length, across, count }) => {
+    return `${count} ${letter} (${square ? sizeText(across, length) : inchesText(length)})`;
+  });
   const rest = long.map(({ letter, length }) => `${inchesText(length)} for ${letter}`);
   return `${from} cut ${listed([...pieces, ...rest])}.`;
 }

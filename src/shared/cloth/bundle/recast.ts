@@ -14,8 +14,9 @@ const MOST = 400;
  * The fewest strips of each value that the pattern can be cut from. Null when no number will do: something that has to
  * come from one strip is longer than it.
  */
-export function fewestStrips(wants: Wants, length: Inches): Fewest | null {
-  const plenty: Supply = { length, values: { light: MOST, medium: MOST, dark: MOST } };
+export function fewestStrips(wants: Wants, length: Inches, square?: true): Fewest | null {
+  const values = { light: MOST, medium: MOST, dark: MOST };
+  const plenty: Supply = square ? { length, values, square } : { length, values };
   if (!isEnough(allot(wants, plenty))) return null;
   const found = VALUES.map((value) => {
     let [low, high] = [-1, MOST];

@@ -3,6 +3,7 @@ import type { Inches } from '../../measure/inches.ts';
 import type { Bundle } from '../../pattern/schema.ts';
 import type { Value } from '../../recipe/schema.ts';
 import { type Allotment, allot, BLOCKS, type Shortage, type Supply, VALUES } from './allot.ts';
+import { isSquares, type OneOf } from './squares.ts';
 import type { Wants } from './wants.ts';
 
 /** One thing that may go wrong with a bundle, how much of it the pattern bears, and what breaks first beyond that. */
@@ -22,8 +23,9 @@ const TEETH = 1 / 8;
 const STEP = 1 / 4;
 
 /** The bundle as it is said to be. */
-export function supplyOf({ length, values }: Bundle): Supply {
-  return { length, values };
+export function supplyOf(bundle: Bundle): Supply {
+  const { length, values } = bundle;
+  return isSquares(bundle) ? { length, values, square: true } : { length, values };
 }
 
 /**
@@ -73,8 +75,8 @@ function fewer(wants: Wants, supply: Supply, value: Value): Trial {
     bears,
     breaks:
       bears === have
-        ? `No ${value} strip is needed.`
-        : `With ${have - bears - 1} ${value} strips ${firstBroken(broken)}.`,
+        ? `No ${value} ${oneOf(supply)} is needed.`
+        : `With ${have - bears - 1} ${value} ${oneOf(supply)}s ${firstBroken(broken)}.`,
   };
 }
 
@@ -83,7 +85,8 @@ function shorter(wants: Wants, supply: Supply): Trial {
   const at = (n: number) => ({ ...supply, length: supply.length - n * STEP });
   const bears = largest(steps, (n) => isEnough(allot(wants, at(n))));
   const short = at(bears + 1);
-  const breaks = `With strips ${inchesText(short.length)} long ${firstBroken(allot(wants, short))}.`;
+  const size = `${oneOf(supply)}s ${inchesText(short.length)} ${supply.square ? 'wide' : 'long'}`;
+  const breaks = `With ${size} ${firstBroken(allot(wants, short))}.`;
   return { what: 'shorter', bears: Math.max(0, bears) * STEP, breaks };
 }
 
@@ -93,7 +96,12 @@ function pinked(wants: Wants, bundle: Bundle): Trial {
   const trimmed = bundle.strip - 2 * TEETH;
   const ends = allot(wants, { ...supplyOf(bundle), length: bundle.length - 2 * TEETH });
   if (!isEnough(ends))
-    return { what: 'pinked', bears: 0, breaks: `With the pinked ends trimmed ${firstBroken(ends)}.` };
+    return {
+      what: 'pinked',
+      bears: 0,
+      breaks: `With the pinked ${isSquares(bundle) ? 'edges' : 'ends'} trimmed ${firstBroken(ends)}.`,
+    };
+  if (isSquares(bundle)) return { what: 'pinked', bears: TEETH, breaks: 'Pinked edges can be trimmed on all sides.' };
   if (widest <= trimmed + 1e-9 && wants.long.length === 0)
     return { what: 'pinked', bears: TEETH, breaks: 'Pinked edges can be trimmed on all sides.' };
   const breaks = `Trimmed along both sides a strip is ${inchesText(trimmed)} wide, too narrow for pieces cut ${inchesText(bundle.strip)} wide: trim the ends only, and measure the width from tooth to tooth.`;
@@ -154,11 +162,17 @@ function firstBroken({ short, clashes }: Allotment): string {
 }
 
 /** What cannot be cut and why, without a full stop. */
-export function brokenWords({ words, value, strips, tooLong }: Shortage): string {
+export function brokenWords({ words, value, strips, tooLong, square }: Shortage): string {
+  const one = square ? 'square' : 'strip';
   const what = words === BLOCKS ? 'pieces for the blocks' : `the ${inSentence(words)}`;
+  if (tooLong !== undefined && square) return `${what} cannot be cut: what must match is more than one ${value} square`;
   if (tooLong !== undefined) return `${what} cannot be cut: ${inchesText(tooLong)} of one ${value} strip must match`;
-  const missing = strips === 1 ? `1 ${value} strip is missing` : `${strips} ${value} strips are missing`;
+  const missing = strips === 1 ? `1 ${value} ${one} is missing` : `${strips} ${value} ${one}s are missing`;
   return `${what} cannot be cut: ${missing}`;
+}
+
+function oneOf({ square }: Supply): OneOf {
+  return square ? 'square' : 'strip';
 }
 
 /** "Inner border, ends" within a sentence: "inner border (ends)". */

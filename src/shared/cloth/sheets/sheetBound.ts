@@ -31,7 +31,7 @@ export function sheetBound(kinds: readonly Kind[], sheet: Sheet): number {
 
 /** Lengths above half of which anything shorter may be dropped, and none at all. */
 function thresholds(kinds: readonly Kind[], side: number): readonly number[] {
-  const edges = kinds.flatMap(({ width, height }) => [width, height, side - width + 1e-7, side - height + 1e-7]);
+  const edges = kinds.flatMap(({ width, height }) => [width, height, side - width + 2e-6, side - height + 2e-6]);
   const useful = [...new Set(edges)].filter((edge) => edge > 0 && 2 * edge <= side + 1e-9).sort((a, b) => b - a);
   return [0, ...useful.slice(0, MOST)];
 }
