@@ -73,11 +73,16 @@ function finding(
   const another = 'print that looks alike every way.';
   return {
     level: 'look',
-    what: `${fabric.name} is a ${fabric.direction} print, and ${lower(method.name)} turn it in block ${id}.`,
+    what: `${fabric.name} is a ${fabric.direction} print, and ${said(method.name)} turn it in block ${id}.`,
     where: { path: `blocks[${pattern.blocks.findIndex((one) => one.id === id)}].methods`, on: id },
     mend:
       better === undefined ? `Take a ${another}` : `Make ${lower(better.name)} (“${better.id}”), or take a ${another}`,
   };
+}
+
+/** A name with commas in it, within a sentence. */
+function said(name: string): string {
+  return `${lower(name)}${name.includes(',') ? ',' : ''}`;
 }
 
 function lower(name: string): string {

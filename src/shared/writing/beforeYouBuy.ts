@@ -6,7 +6,6 @@ import type { Fabric } from '../pattern/schema.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { type Desk, fabricName } from './desk.ts';
-import { scrapCharts } from './scraps.ts';
 import { skills } from './skills.ts';
 import { field, onOneLine, sizeWords } from './words.ts';
 
@@ -22,7 +21,6 @@ export function beforeYouBuy(desk: Desk): Section {
       ...lead,
       { kind: 'chart', chart: sizesChart(desk) },
       { kind: 'chart', chart: fabricChart(desk) },
-      ...scrapCharts(desk),
       { kind: 'heading', text: 'What you will do' },
       { kind: 'list', items: skills(desk) },
     ],
@@ -107,9 +105,9 @@ function printOf(direction: Fabric['direction']): Words {
   return direction === undefined ? [] : [`; a ${direction} print`];
 }
 
-/** How many fabrics a scrappy one is, all of them together so many yards. */
+/** How many fabrics a scrappy one is, so many yards in all. */
 function scrapsOf(scraps: Fabric['scraps']): Words {
-  return scraps === undefined ? [] : ['; ', field(count(scraps.length, 'scraps')), ' fabrics, in all'];
+  return scraps === undefined ? [] : ['; ', field(count(scraps.length, 'scraps')), ' fabrics together'];
 }
 
 /** "1½ yd", or "3 fat quarters", or both. */

@@ -6,6 +6,7 @@ import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
 import { bundleBlocks } from './bundle.ts';
 import type { Desk } from './desk.ts';
+import { scrapCharts } from './scraps.ts';
 import { sheetBlocks } from './sheets.ts';
 import { field, sizeWords } from './words.ts';
 
@@ -38,27 +39,34 @@ export function cutting(desk: Desk): Section {
         ],
       },
       { kind: 'chart', chart: stripsChart(desk) },
+      ...scrapCharts(desk),
       ...sheetBlocks(desk),
       ...bundleBlocks(desk),
     ],
   };
 }
 
-/** What is said of prints that have a direction. */
+/** What is said of prints that have a direction: once for all that have the same. */
 function printWords({ pattern, sizes }: Desk): readonly Block[] {
-  const directed = pattern.fabrics.filter(
-    ({ id, direction }) =>
-      direction !== undefined && sizes.some(({ cloth }) => cloth.pieces.some(({ fabric }) => fabric === id)),
-  );
-  return directed.map(({ name, direction }) => ({
-    kind: 'words',
-    tone: 'body',
-    text: [
-      { strong: name },
-      ` is a ${direction} print. Its pieces are cut so that it stands upright in the quilt: the long side across the cloth, or, `,
-      'where the chart says “lengthwise”, along the selvage. Do not turn them, and lay squares upright as you sew.',
-    ],
-  }));
+  const cut = new Set(sizes.flatMap(({ cloth }) => cloth.pieces.map(({ fabric }) => fabric)));
+  return (['one-way', 'two-way'] as const).flatMap((way): Block[] => {
+    const names = pattern.fabrics
+      .filter(({ id, direction }) => direction === way && cut.has(id))
+      .map(({ name }) => name);
+    if (names.length === 0) return [];
+    const [are, their] =
+      names.length === 1 ? [` is a ${way} print. Its`, 'it stands'] : [` are ${way} prints. Their`, 'they stand'];
+    const text: Words = [
+      ...listed(names),
+      `${are} pieces are cut so that ${their} upright in the quilt: the long side across the cloth, or, where the chart says `,
+      '“lengthwise”, along the selvage. Do not turn them, and lay squares upright as you sew.',
+    ];
+    return [{ kind: 'words', tone: 'body', text }];
+  });
+}
+
+function listed(names: readonly string[]): Words {
+  return names.flatMap((name, i) => [i === 0 ? '' : i === names.length - 1 ? ' and ' : ', ', { strong: name }]);
 }
 
 function joinedWords({ sizes }: Desk): Words {
