@@ -4,6 +4,7 @@ import type { Strip } from '../../src/shared/cloth/cloth.ts';
 import { planSheets, type SheetPlan } from '../../src/shared/cloth/sheets/planSheets.ts';
 import type { Sheet } from '../../src/shared/cloth/sheets/sheet.ts';
 import type { Kind } from '../../src/shared/cloth/strips/kinds.ts';
+import { planStrips } from '../../src/shared/cloth/strips/planStrips.ts';
 import { setFabricSheet } from '../../src/shared/pattern/edits/index.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { writeBook } from '../../src/shared/writing/writeBook.ts';
@@ -104,6 +105,29 @@ describe('sheets', () => {
       }),
       { numRuns: 120 },
     );
+  });
+});
+
+describe('5,000 different pieces', () => {
+  /** No two alike: from 1 inch to nearly 10 each way, by eighths. */
+  const all = Array.from({ length: 5000 }, (_, i): Kind => {
+    return { width: 1 + (i % 72) / 8, height: 1 + Math.floor(i / 72) / 8, count: 1, turns: true };
+  });
+
+  test('are cut from sheets, near to as few as can be', () => {
+    const plan = planSheets(all, QUARTER);
+    expectSound(all, QUARTER, plan);
+    expect(plan.count / plan.bound).toBeLessThan(1.15);
+  });
+
+  test('are cut from strips across the cloth, near to as short as can be', () => {
+    const plan = planStrips(all, 40);
+    expect(plan.length / plan.bound).toBeLessThan(1.08);
+    const cut = plan.strips.reduce(
+      (sum, { laid, times }) => sum + times * laid.reduce((n, { count }) => n + count, 0),
+      0,
+    );
+    expect(cut).toBe(5000);
   });
 });
 

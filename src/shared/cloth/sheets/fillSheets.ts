@@ -4,8 +4,16 @@ import { gridOf } from '../strips/grid.ts';
 import { type Kind, type Laid, type Lie, type Packed, packed } from '../strips/kinds.ts';
 import type { CutSheet, Sheet } from './sheet.ts';
 
-/** Heights of strips that are looked at for one sheet at most. */
-const MOST_HEIGHTS = 40;
+/** How far one sheet is looked into: heights of strips, and different pieces, the largest first. */
+interface Effort {
+  readonly heights: number;
+  readonly pieces: number;
+}
+
+const THOROUGH: Effort = { heights: 40, pieces: Number.POSITIVE_INFINITY };
+/** With thousands of different pieces a sheet at a time must be found in no time. */
+const QUICK: Effort = { heights: 2, pieces: 30 };
+const MANY = 150;
 
 /**
  * Sheet after sheet, each filled with the most valuable strips (Gilmore and Gomory, "Multistage cutting stock problems of two and
@@ -15,9 +23,13 @@ const MOST_HEIGHTS = 40;
  */
 export function fillSheets(kinds: readonly Kind[], sheet: Sheet): readonly CutSheet[] {
   const left = kinds.map(({ count }) => count);
+  const effort = kinds.length > MANY ? QUICK : THOROUGH;
+  const order = kinds.map((_, i) => i);
+  if (effort === QUICK) order.sort((a, b) => area(kinds[b] as Kind) - area(kinds[a] as Kind));
+  const pile: Pile = { kinds, order, effort };
   const sheets: CutSheet[] = [];
   while (left.some((n) => n > 0)) {
-    const ways = [false, true].map((lengthwise) => oneSheet(kinds, left, sheet, lengthwise));
+    const ways = [false, true].map((lengthwise) => oneSheet(pile, left, sheet, lengthwise));
     const best = ways.reduce((a, b) => (areaOf(b) > areaOf(a) + 1e-9 ? b : a));
     const each = takenBy(best, kinds.length);
     const times = Math.min(
@@ -31,12 +43,23 @@ export function fillSheets(kinds: readonly Kind[], sheet: Sheet): readonly CutSh
   return sheets;
 }
 
-function oneSheet(kinds: readonly Kind[], left: readonly number[], sheet: Sheet, lengthwise: boolean): CutSheet {
+/** What is to be cut, in the order in which it is looked at. */
+interface Pile {
+  readonly kinds: readonly Kind[];
+  readonly order: readonly number[];
+  readonly effort: Effort;
+}
+
+function area({ width, height }: Kind): number {
+  return width * height;
+}
+
+function oneSheet(pile: Pile, left: readonly number[], sheet: Sheet, lengthwise: boolean): CutSheet {
   const [across, along] = lengthwise ? [sheet.height, sheet.width] : [sheet.width, sheet.height];
   const rest = [...left];
   const strips: Packed[] = [];
   for (let room = along; ; ) {
-    const strip = bestStrip(kinds, rest, across, room, lengthwise);
+    const strip = bestStrip(pile, rest, across, room, lengthwise);
     if (strip === null) break;
     strips.push(strip);
     room -= strip.height;
@@ -47,14 +70,15 @@ function oneSheet(kinds: readonly Kind[], left: readonly number[], sheet: Sheet,
 
 /** The strip that uses most of the cloth it takes, of those no taller than the room that is left. */
 function bestStrip(
-  kinds: readonly Kind[],
+  pile: Pile,
   left: readonly number[],
   across: Inches,
   room: Inches,
   lengthwise: boolean,
 ): Packed | null {
-  const lies = liesIn(kinds, left, across, room, lengthwise);
-  const heights = [...new Set(lies.map((lie) => lie.height))].sort((a, b) => b - a).slice(0, MOST_HEIGHTS);
+  const { kinds, effort } = pile;
+  const lies = liesIn(pile, left, across, room, lengthwise);
+  const heights = [...new Set(lies.map((lie) => lie.height))].sort((a, b) => b - a).slice(0, effort.heights);
   let best: { strip: Packed; used: number } | null = null;
   for (const height of heights) {
     const strip = filled(lies, left, across, height, kinds);
@@ -66,20 +90,27 @@ function bestStrip(
 }
 
 function liesIn(
-  kinds: readonly Kind[],
+  { kinds, order, effort }: Pile,
   left: readonly number[],
   across: Inches,
   room: Inches,
   lengthwise: boolean,
 ): readonly Lie[] {
-  return kinds.flatMap((kind, index): Lie[] => {
-    if ((left[index] as number) === 0) return [];
+  const found: Lie[] = [];
+  let pieces = 0;
+  for (const index of order) {
+    if (pieces >= effort.pieces) break;
+    if ((left[index] as number) === 0) continue;
+    const kind = kinds[index] as Kind;
     const usual = { kind: index, turned: false, width: kind.width, height: kind.height };
     const other = { kind: index, turned: true, width: kind.height, height: kind.width };
     const seen = kind.turns ? [usual, other] : [usual];
     const laid = lengthwise ? seen.map((lie) => ({ ...lie, width: lie.height, height: lie.width })) : seen;
-    return laid.filter((lie) => !longer(lie.width, across) && !longer(lie.height, room));
-  });
+    const fits = laid.filter((lie) => !longer(lie.width, across) && !longer(lie.height, room));
+    if (fits.length > 0) pieces += 1;
+    found.push(...fits);
+  }
+  return found;
 }
 
 /** The most valuable filling of a strip of this height: each kind lies its narrowest way that is no taller. */
