@@ -1,4 +1,4 @@
-import { type Crop, cropOf, type Photograph } from '../../shared/pattern/photograph.ts';
+import type { Crop } from '../../shared/pattern/photograph.ts';
 import { openPicture } from './open.ts';
 
 /** Light for each of the 256 steps of a channel (IEC 61966-2-1). */
@@ -31,11 +31,6 @@ export async function meanColour(bytes: Uint8Array, crop: Crop): Promise<string>
   }
   const pixels = data.length / channels;
   return `#${sums.map((sum) => hex(stepOf(sum / pixels))).join('')}`;
-}
-
-/** The mean colour of what a photograph shows of the cloth. */
-export function colourOf(bytes: Uint8Array, photograph: Photograph): Promise<string> {
-  return meanColour(bytes, cropOf(photograph));
 }
 
 function stepOf(light: number): number {
