@@ -1,5 +1,6 @@
 import type { About, Contract } from '../shared/contract.ts';
 import type { MattressTable } from '../shared/pattern/mattresses.ts';
+import { type Prover, workerProver } from './plan/workerProver.ts';
 import type { Reader } from './reader.ts';
 import { importFile } from './service/importFile.ts';
 import { inputs, take } from './service/inputs.ts';
@@ -7,6 +8,7 @@ import { makeJobs } from './service/jobs.ts';
 import { makeLibrary } from './service/library.ts';
 import { makeMattresses } from './service/mattresses.ts';
 import { makePhotographs } from './service/photographs.ts';
+import { provingOf } from './service/proofs.ts';
 import type { Publisher } from './service/publisher.ts';
 import { makeRecipes } from './service/recipes.ts';
 import { type RecipeWork, recipeWorkIn } from './service/recipeWork.ts';
@@ -18,6 +20,8 @@ export interface ServiceNeeds {
   readonly publisher: Publisher;
   /** Works at recipes away from the calls; left out, between them. */
   readonly recipeWork?: RecipeWork;
+  /** Left out, one on a thread of its own that begins with the first proof. */
+  readonly prover?: Prover;
   /** The tables of mattresses that come with the program. */
   readonly mattressTables: readonly MattressTable[];
   readonly host: About['host'];
@@ -43,7 +47,8 @@ export function makeService(needs: ServiceNeeds): Service {
   const recipes = makeRecipes(store, reader, work);
   const mattresses = makeMattresses(store, needs.mattressTables);
   const photographs = makePhotographs(store);
-  const jobs = makeJobs(publisher, report);
+  const prover = needs.prover ?? workerProver();
+  const jobs = makeJobs(report);
   const id = (input: unknown): string => take(inputs.id, input, 'That name');
   const job = (input: unknown): string => take(inputs.job, input, 'That name');
   return {
@@ -73,15 +78,20 @@ export function makeService(needs: ServiceNeeds): Service {
     photographColour: async (input) => photographs.colour(take(inputs.photographColour, input, 'That part')),
     publish: async (input) => {
       const request = take(inputs.publish, input, 'The pattern');
-      return { job: jobs.start({ ...request, pattern: photographs.carrying(request.pattern) }) };
+      const whole = { ...request, pattern: photographs.carrying(request.pattern) };
+      return { job: jobs.start(async (tell, signal) => ({ file: await publisher.make(whole, tell, signal) })) };
     },
     job: async (input) => jobs.job(job(input)),
     cancel: async (input) => jobs.cancel(job(input)),
+    prove: async (input) => ({ job: jobs.start(provingOf(prover, take(inputs.prove, input, 'The plan'))) }),
+    proof: async (input) => jobs.proof(job(input)),
     result: async (input) => jobs.result(job(input)),
     close: async () => {
       recipes.close();
       await work.close();
-      await jobs.close();
+      jobs.close();
+      await publisher.close();
+      await prover.close();
       store.close();
     },
   };

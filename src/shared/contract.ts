@@ -1,3 +1,5 @@
+import type { Kind } from './cloth/strips/kinds.ts';
+import type { StripPlan } from './cloth/strips/planStrips.ts';
 import type { Finding } from './measure/finding.ts';
 import type { Mattress, MattressTable } from './pattern/mattresses.ts';
 import type { Crop } from './pattern/photograph.ts';
@@ -66,6 +68,11 @@ export interface Contract {
   photograph(id: string): Promise<PhotographPicture>;
   /** The mean colour of a part of a photograph, `#rrggbb`: what its cloth looks like from across a room. */
   photographColour(request: { readonly id: string; readonly crop: Crop }): Promise<string>;
+
+  /** Starts proving a cutting plan; how near it is is asked for with `job`. */
+  prove(request: ProveRequest): Promise<{ readonly job: string }>;
+  /** The best plan that a proof has found, once it has ended. */
+  proof(id: string): Promise<StripPlan>;
 
   /** Starts making the PDF; progress is asked for with `job`. */
   publish(request: PublishRequest): Promise<{ readonly job: string }>;
@@ -183,6 +190,15 @@ export interface PublishRequest {
   readonly draft: boolean;
   /** Black and white: hatches instead of colours. */
   readonly plainInk: boolean;
+}
+
+/** Pieces to be cut from strips across one cloth in as little length as can be. */
+export interface ProveRequest {
+  readonly kinds: readonly Kind[];
+  /** Usable width of the cloth, inches. */
+  readonly width: number;
+  /** How long it may take. */
+  readonly seconds: number;
 }
 
 export interface Job {

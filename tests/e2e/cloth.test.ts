@@ -131,6 +131,24 @@ describeWithTool('chromium', 'the cloth view', () => {
     expect(readFileSync(await download.path(), 'utf8')).toContain('Foam,blocks (Cot),12,0.75,¾ yd');
   });
 
+  it('has a plan proven by the host, keeps what that found with the pattern, and can be stopped', async () => {
+    const { page } = one;
+    await cloth(page, 'Cutting');
+    await page.getByRole('button', { name: 'Prove it: Sand' }).click();
+    await page.getByRole('button', { name: 'Undo: cut Sand by the proven plan' }).waitFor({ timeout: 60_000 });
+    const sand = page.locator('#cut-sand');
+    await sand.getByText(/^(Proven: no plan is shorter|A plan .* shorter was found)/).waitFor();
+    await sand.getByRole('button', { name: 'Back to the usual plan: Sand' }).click();
+    await page.getByRole('button', { name: 'Undo: cut Sand by the usual plan' }).waitFor();
+    await page.getByRole('radio', { name: /^Bed/ }).click();
+    await page
+      .getByRole('button', { name: /^Prove it: / })
+      .first()
+      .click();
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await expect.poll(() => page.getByRole('button', { name: 'Stop' }).count()).toBe(0);
+  });
+
   it('tells whether one bundle is enough, lets strips be set aside, and takes another bundle', async () => {
     const { page } = one;
     await bring(page, 'six-lamps');

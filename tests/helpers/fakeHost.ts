@@ -142,6 +142,8 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     },
     photograph: async () => found<PhotographPicture>(undefined),
     photographColour: async () => found<string>(undefined),
+    prove: async () => ({ job: 'proof' }),
+    proof: async () => ({ strips: [], length: 0, bound: 0, proven: true }),
     publish: async () => {
       throw new Refused({ kind: 'broken', words: 'There is no press here.' });
     },

@@ -127,6 +127,22 @@ function spare<T extends object>(args: fc.Arbitrary<T>): fc.Arbitrary<T> {
   return args.map((one) => Object.fromEntries(Object.entries(one).filter(([, value]) => value !== undefined)) as T);
 }
 
+/** A plan of one strip for the demo's Sand. */
+const SAND_PLAN = {
+  size: demo.sizes[0]?.id ?? '',
+  fabric: demo.fabrics[1]?.id ?? '',
+  width: 40,
+  bound: 2.5,
+  strips: [{ height: 2.5, times: 1, pieces: [{ letter: 'A', width: 2.5, height: 2.5, count: 16 }] }],
+};
+const keptPlan = fc
+  .record({ size, fabric, bound: fc.double({ min: 0, max: 90, noNaN: true }), times: fc.integer({ min: 0, max: 9 }) })
+  .map(({ times, ...rest }) => ({
+    ...SAND_PLAN,
+    ...rest,
+    strips: SAND_PLAN.strips.map((strip) => ({ ...strip, times })),
+  }));
+
 const cases: readonly AnyCase[] = [
   of(edits.renamePattern, fc.record({ title: anyText })),
   of(
@@ -396,6 +412,8 @@ const cases: readonly AnyCase[] = [
     ),
   ),
   of(edits.removeBundle, fc.constant({}), edits.setBundle.apply(demo, {})),
+  of(edits.keepPlan, fc.record({ plan: keptPlan })),
+  of(edits.forgetPlan, fc.record({ size, fabric }), edits.keepPlan.apply(demo, { plan: SAND_PLAN })),
   of(edits.startDrawing, fc.record({ block, body: fc.constant(body) })),
   of(
     edits.cutPatch,

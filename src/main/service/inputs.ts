@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { PublishRequest } from '../../shared/contract.ts';
+import type { ProveRequest, PublishRequest } from '../../shared/contract.ts';
 import { schemaFindings } from '../../shared/pattern/issues.ts';
 import { mattressSchema } from '../../shared/pattern/mattresses.ts';
 import { cropSchema, photographIdSchema } from '../../shared/pattern/photograph.ts';
@@ -22,6 +22,23 @@ const publishSchema: z.ZodType<PublishRequest> = z.strictObject({
   paper: z.enum(['letter', 'a4']),
   draft: z.boolean(),
   plainInk: z.boolean(),
+});
+
+const side = z.number().positive().max(10_000);
+const proveSchema: z.ZodType<ProveRequest> = z.strictObject({
+  kinds: z
+    .array(
+      z.strictObject({
+        width: side,
+        height: side,
+        count: z.number().int().min(1).max(1_000_000),
+        turns: z.boolean(),
+      }),
+    )
+    .min(1)
+    .max(5000),
+  width: side,
+  seconds: z.number().positive().max(600),
 });
 
 /** What each call of the contract takes, checked at run time. */
@@ -48,6 +65,7 @@ export const inputs = {
   bringPhotograph: z.strictObject({ name: z.string().min(1).max(300), data: z.string().max(LONGEST_PHOTOGRAPH) }),
   photograph: photographIdSchema,
   photographColour: z.strictObject({ id: photographIdSchema, crop: cropSchema }),
+  prove: proveSchema,
   publish: publishSchema,
 } as const;
 

@@ -1,67 +1,80 @@
 import { randomUUID } from 'node:crypto';
-import type { Job, PublishedFile, PublishRequest } from '../../shared/contract.ts';
+import type { StripPlan } from '../../shared/cloth/strips/planStrips.ts';
+import type { Job, PublishedFile } from '../../shared/contract.ts';
 import { knownRefusal, Refused, refusalOf } from '../refusal.ts';
-import type { Publisher } from './publisher.ts';
+import type { Tell } from './publisher.ts';
 
 /** How many jobs are remembered; the oldest that is no longer working is forgotten first, with its file. */
 const REMEMBERED = 6;
 
-/** The work that takes longer than a call: begun, asked after, stopped, and its file fetched. */
+/** Work that takes longer than a call, telling how far it is; gives up soon after the signal is raised. */
+export type Work<Made> = (tell: Tell, signal: AbortSignal) => Promise<Made>;
+
+/** What a job makes. */
+type Made = { readonly file: PublishedFile } | { readonly plan: StripPlan };
+
+/** The work that takes longer than a call: begun, asked after, stopped, and what it made fetched. */
 export interface Jobs {
-  start(request: PublishRequest): string;
+  start(work: Work<Made>): string;
   job(id: string): Job;
   /** Stops a job that is working; one that has ended stays as it is. */
   cancel(id: string): void;
+  /** The file of a job that makes pages. */
   result(id: string): PublishedFile;
-  close(): Promise<void>;
+  /** The plan of a job that proves one. */
+  proof(id: string): StripPlan;
+  close(): void;
 }
 
 interface Running {
   job: Job;
-  file: PublishedFile | null;
+  made: Made | null;
   readonly stop: AbortController;
 }
 
-export function makeJobs(publisher: Publisher, report: (error: unknown) => void): Jobs {
+export function makeJobs(report: (error: unknown) => void): Jobs {
   const jobs = new Map<string, Running>();
   return {
-    start(request) {
+    start(work) {
       forget(jobs);
       const id = randomUUID();
       const running: Running = {
         job: { state: 'working', progress: 0, doing: 'Beginning' },
-        file: null,
+        made: null,
         stop: new AbortController(),
       };
       jobs.set(id, running);
-      void run(running, request, publisher, report);
+      void run(running, work, report);
       return id;
     },
     job: (id) => known(jobs, id).job,
     cancel: (id) => stop(known(jobs, id)),
-    result: (id) => fileOf(known(jobs, id)),
-    async close() {
+    result(id) {
+      const made = madeBy(known(jobs, id), STILL.pages);
+      if ('file' in made) return made.file;
+      throw new Refused('not-found', 'That work makes no file.');
+    },
+    proof(id) {
+      const made = madeBy(known(jobs, id), STILL.plan);
+      if ('plan' in made) return made.plan;
+      throw new Refused('not-found', 'That work proves no plan.');
+    },
+    close() {
       for (const running of jobs.values()) stop(running);
-      await publisher.close();
     },
   };
 }
 
-async function run(
-  running: Running,
-  request: PublishRequest,
-  publisher: Publisher,
-  report: (error: unknown) => void,
-): Promise<void> {
+async function run(running: Running, work: Work<Made>, report: (error: unknown) => void): Promise<void> {
   const tell = (progress: number, doing: string): void => {
     if (running.job.state !== 'working') return;
     const further = Math.min(1, Math.max(running.job.progress, progress));
     running.job = { state: 'working', progress: further, doing };
   };
   try {
-    const file = await publisher.make(request, tell, running.stop.signal);
+    const made = await work(tell, running.stop.signal);
     if (running.stop.signal.aborted) return;
-    running.file = file;
+    running.made = made;
     running.job = { state: 'done', progress: 1, doing: 'Done' };
   } catch (error) {
     if (running.stop.signal.aborted) return;
@@ -82,12 +95,20 @@ function known(jobs: ReadonlyMap<string, Running>, id: string): Running {
   return running;
 }
 
-function fileOf({ job, file }: Running): PublishedFile {
-  if (file !== null) return file;
+/** What is said of work that has made nothing: because it was stopped, or not yet. */
+const STILL = {
+  pages: {
+    stopped: 'The making of these pages was stopped, so there is no file.',
+    working: 'The pages are still being made.',
+  },
+  plan: { stopped: 'The proof was stopped, so there is no plan.', working: 'The plan is still being proven.' },
+} as const;
+
+function madeBy({ job, made }: Running, still: (typeof STILL)[keyof typeof STILL]): Made {
+  if (made !== null) return made;
   if (job.refusal !== undefined) throw new Refused(job.refusal.kind, job.refusal.words, job.refusal.findings);
-  if (job.state === 'stopped')
-    throw new Refused('stopped', 'The making of these pages was stopped, so there is no file.');
-  throw new Refused('not-found', 'The pages are still being made.');
+  if (job.state === 'stopped') throw new Refused('stopped', still.stopped);
+  throw new Refused('not-found', still.working);
 }
 
 function forget(jobs: Map<string, Running>): void {

@@ -1,4 +1,5 @@
 import { createStore, useStore } from 'zustand';
+import type { Proving } from './proving.ts';
 
 /** What of the cloth is looked at. */
 export type ClothPart = 'charts' | 'cutting' | 'bundle' | 'finishing' | 'kits';
@@ -12,9 +13,17 @@ export interface ClothState {
   readonly kits: number;
   /** Numbers of the strips of a bundle that are set aside, to try whether the others are enough. */
   readonly aside: ReadonlySet<number>;
+  /** How proofs stand, by size and fabric. */
+  readonly proving: ReadonlyMap<string, Proving>;
 }
 
-export const clothStore = createStore<ClothState>(() => ({ part: 'charts', under: null, kits: 12, aside: new Set() }));
+export const clothStore = createStore<ClothState>(() => ({
+  part: 'charts',
+  under: null,
+  kits: 12,
+  aside: new Set(),
+  proving: new Map(),
+}));
 
 /** One thing the cloth view remembers; what is shown follows it. */
 export function useClothState<T>(pick: (state: ClothState) => T): T {

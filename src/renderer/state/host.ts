@@ -23,6 +23,8 @@ const CALLS: Readonly<Record<keyof Contract, true>> = {
   bringPhotograph: true,
   photograph: true,
   photographColour: true,
+  prove: true,
+  proof: true,
   publish: true,
   job: true,
   cancel: true,

@@ -32,7 +32,7 @@ export function clothFor(input: ClothInput): Cloth {
   const pieces = [...cutList(input), bindingLine(binding, pattern, input.letters)];
   return {
     pieces,
-    needs: fabricNeeds(outsideBundle(pieces, pattern.bundle), pattern),
+    needs: fabricNeeds(outsideBundle(pieces, pattern.bundle), pattern, quilt.size),
     binding,
     backing: backingNeed(quilt, pattern),
     batting: battingNeed(quilt, pattern),

@@ -4,18 +4,23 @@ import type { Pattern } from '../pattern/schema.ts';
 import { outsideBundle } from './bundle/outside.ts';
 import type { Cloth, FabricNeed, PieceLine } from './cloth.ts';
 import { cuttingPlan, type Planner } from './cuttingPlan.ts';
+import { keptFor, plannerWith } from './keptPlan.ts';
 import { BINDING_KEY } from './letters.ts';
+import { type LetteredKind, laidFor } from './planPieces.ts';
 import { partedFor, sheetNeed } from './sheetNeed.ts';
 import { yardsFor } from './yards.ts';
 
 /**
  * What a buyer needs of each fabric that is cut, in the pattern's order: one plan for all its uses in blocks, borders and
  * binding. Yards are the plan's length and the squaring allowance, rounded up last. Backing is bought by itself.
+ * @param size the size's id: a plan that is kept for it is taken
  */
-export function fabricNeeds(lines: readonly PieceLine[], pattern: Pattern): readonly FabricNeed[] {
+export function fabricNeeds(lines: readonly PieceLine[], pattern: Pattern, size: string): readonly FabricNeed[] {
   const byFabric = new Map<string, PieceLine[]>(pattern.fabrics.map((fabric) => [fabric.id, []]));
   for (const line of lines) byFabric.set(line.fabric, [...(byFabric.get(line.fabric) ?? []), line]);
-  return [...byFabric].filter(([, own]) => own.length > 0).map(([fabric, own]) => fabricNeed(fabric, own, pattern));
+  return [...byFabric]
+    .filter(([, own]) => own.length > 0)
+    .map(([fabric, own]) => fabricNeed(fabric, own, pattern, plannerWith(keptFor(pattern, size, fabric))));
 }
 
 /**
@@ -30,6 +35,17 @@ export function provenNeeds(cloth: Cloth, pattern: Pattern, planner: Planner): r
     const proven = fabricNeed(need.fabric, own, pattern, planner);
     return proven.plan.length.value <= need.plan.length.value ? proven : need;
   });
+}
+
+/** What is really laid on the yardage of one fabric, for its plan to be proven. */
+export function kindsPlanned(
+  cloth: Cloth,
+  { bundle, fabrics, house }: Pattern,
+  fabric: string,
+): readonly LetteredKind[] {
+  const lines = outsideBundle(cloth.pieces, bundle).filter((line) => line.fabric === fabric);
+  const { rest } = partedFor(lines, fabrics.find(({ id }) => id === fabric)?.sheet);
+  return rest.flatMap((line) => laidFor(line, house));
 }
 
 function fabricNeed(fabric: string, lines: readonly PieceLine[], pattern: Pattern, planner?: Planner): FabricNeed {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { identifierSchema, recipeSchema, valueSchema, wordsSchema } from '../recipe/schema.ts';
 import { borderSchema } from './borderSchema.ts';
+import { keptPlanSchema } from './keptPlan.ts';
 import { carriedSchema, photographSchema } from './photograph.ts';
 import { settingSchema } from './settingSchema.ts';
 
@@ -210,6 +211,11 @@ export const patternSchema = z.strictObject({
     .describe('The back of the quilt.'),
   sizes: z.array(sizeSchema).min(1).max(12).describe('The sizes, in the order the charts list them.'),
   bundle: bundleSchema.optional().describe('The bundle of strips the pattern is made from; left out, none.'),
+  plans: z
+    .array(keptPlanSchema)
+    .max(720)
+    .optional()
+    .describe('Cutting plans that a proof found; each counts as long as it cuts exactly what its size needs.'),
   photographs: carriedSchema
     .optional()
     .describe('The pictures of the fabrics’ photographs, when the file travels: JPEG in base 64, by name.'),

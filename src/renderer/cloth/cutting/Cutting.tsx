@@ -22,7 +22,7 @@ export function Cutting({ worked }: { readonly worked: WorkedOut }) {
         {worked.pattern.fabrics.map((fabric) => {
           const need = size.cloth.needs.find((one) => one.fabric === fabric.id);
           if (need === undefined) return null;
-          return <FabricPlan key={fabric.id} fabric={fabric} need={need} size={size} inks={inks} />;
+          return <FabricPlan key={fabric.id} fabric={fabric} need={need} worked={worked} size={size} inks={inks} />;
         })}
         <Backing size={size} inks={inks} />
       </section>

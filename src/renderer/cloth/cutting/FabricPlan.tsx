@@ -5,7 +5,7 @@ import type { Ink } from '../../../shared/diagrams/figure.ts';
 import { sheetsFigure } from '../../../shared/diagrams/sheetsFigure.ts';
 import { explain } from '../../../shared/measure/traced.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
-import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Figure, type FigureProps, type Picked } from '../../parts/figure/Figure.tsx';
 import { Mark } from '../../parts/Mark.tsx';
 import { Why } from '../../parts/Why.tsx';
@@ -15,17 +15,19 @@ import { setUnder } from '../clothStore.ts';
 import { FabricName } from '../FabricName.tsx';
 import { proofWords, sheetWords } from '../proof.ts';
 import { PieceKeys } from './PieceKeys.tsx';
+import { Prove } from './Prove.tsx';
 import { useLit } from './useLit.ts';
 
 interface FabricPlanProps {
   readonly fabric: Fabric;
   readonly need: FabricNeed;
+  readonly worked: WorkedOut;
   readonly size: WorkedSize;
   readonly inks: readonly Ink[];
 }
 
 /** One fabric: sheet by sheet and strip by strip, to scale. */
-export function FabricPlan({ fabric, need, size, inks }: FabricPlanProps) {
+export function FabricPlan({ fabric, need, worked, size, inks }: FabricPlanProps) {
   const { plan, sheets } = need;
   const lines = size.cloth.pieces.filter((line) => line.fabric === fabric.id);
   const lit = useLitIn(lines.map(({ letter }) => letter));
@@ -52,6 +54,7 @@ export function FabricPlan({ fabric, need, size, inks }: FabricPlanProps) {
           <span className={styles.under}>{reasonOf(need)}</span>
         </span>
       </p>
+      <Prove worked={worked} size={size} need={need} />
       <PieceKeys lines={lines} label={`Pieces of ${fabric.name}`} />
       {cut === null ? null : <CutFigure figure={cut} inks={inks} />}
       {plan.stripCount === 0 ? null : <CutFigure figure={strips} inks={inks} />}

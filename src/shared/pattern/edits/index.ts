@@ -9,6 +9,7 @@ export * from './finishing.ts';
 export * from './gridLines.ts';
 export * from './piecedBorders.ts';
 export * from './pins.ts';
+export * from './plans.ts';
 export * from './recipe.ts';
 export * from './roles.ts';
 export * from './sashing.ts';
