@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
 import { launchBrowser } from '../helpers/browser.ts';
 import { describeWithTool } from '../helpers/tools.ts';
@@ -140,13 +141,47 @@ describeWithTool('chromium', 'the cloth view', () => {
     await sand.getByText(/^(Proven: no plan is shorter|A plan .* shorter was found)/).waitFor();
     await sand.getByRole('button', { name: 'Back to the usual plan: Sand' }).click();
     await page.getByRole('button', { name: 'Undo: cut Sand by the usual plan' }).waitFor();
+    // A proof may end at any moment: here it is said to go on until it is stopped.
+    const going = { value: { state: 'working', progress: 0.4, doing: 'Looking for the shortest plan' } };
+    await page.route('**/call/job', (route) => route.fulfill({ json: going }));
     await page.getByRole('radio', { name: /^Bed/ }).click();
-    await page
-      .getByRole('button', { name: /^Prove it: / })
-      .first()
-      .click();
+    await page.getByRole('button', { name: 'Prove it: Sand' }).click();
     await page.getByRole('button', { name: 'Stop' }).click();
     await expect.poll(() => page.getByRole('button', { name: 'Stop' }).count()).toBe(0);
+  });
+
+  it('shows a fabric by a photograph, cropped and to scale, wherever it is drawn; and says what a wrong file is', async () => {
+    const { page } = one;
+    await cloth(page, 'Fabrics');
+    await page.locator('#view').getByRole('button', { name: 'Buoy', exact: true }).click();
+    const panel = panelOf(page);
+    const choose = (file: string, mimeType: string, buffer: Buffer) =>
+      panel.locator('input[type=file]').setInputFiles({ name: file, mimeType, buffer });
+    await choose('wool.jpg', 'image/jpeg', Buffer.from('Dear diary, today we cut the borders.'));
+    await panel.getByRole('alert').getByText('wool.jpg', { exact: false }).waitFor();
+    const picture = await sharp({ create: { width: 400, height: 300, channels: 3, background: '#8a3020' } })
+      .jpeg()
+      .toBuffer();
+    await choose('buoy.jpg', 'image/jpeg', picture);
+    await panel.getByRole('button', { name: 'Crop and scale' }).click();
+    await page.getByText('A length on the ruler in the picture').click();
+    // The ruler's marks are 200 pixels apart and stand for 4 inches, so 400 × 300 pixels show 8 × 6 inches.
+    for (const [label, pixels] of [
+      ['From, pixels across', 50],
+      ['To, across', 250],
+    ] as const) {
+      await page.getByLabel(label).fill(String(pixels));
+      await page.getByLabel(label).press('Enter');
+    }
+    await page.getByLabel('Between the marks').fill('4');
+    await page.getByLabel('Between the marks').press('Enter');
+    await page.getByText('The part shows 8 × 6 inches of cloth.').waitFor();
+    await page.getByRole('button', { name: 'Take this part' }).click();
+    await panel.getByText('Shows 8″ × 6″ of cloth.').waitFor();
+    await page.locator('#view pattern image').first().waitFor({ state: 'attached' });
+    await panel.getByRole('button', { name: 'Make it scrappy' }).click();
+    await panel.getByRole('heading', { name: 'Scraps, 2 fabrics' }).waitFor();
+    expect(await trouble(page)).toEqual([]);
   });
 
   it('tells whether one bundle is enough, lets strips be set aside, and takes another bundle', async () => {
@@ -171,7 +206,10 @@ describeWithTool('chromium', 'the cloth view', () => {
     expect(await trouble(page)).toEqual([]);
   });
 
-  it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {
+  // Eight looks, each a few seconds of a busy machine.
+  const PATIENT = { timeout: 240_000 };
+
+  it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', PATIENT, async (colorScheme) => {
     const { page } = one;
     await page.emulateMedia({ colorScheme });
     const looks = async (where: string) => expect([where, await trouble(page)]).toEqual([where, []]);
@@ -181,6 +219,8 @@ describeWithTool('chromium', 'the cloth view', () => {
     await cloth(page, 'Charts');
     await page.getByText('Below 41″', { exact: false }).first().waitFor();
     await looks('charts');
+    await cloth(page, 'Fabrics');
+    await looks('fabrics');
     await cloth(page, 'Bundle');
     await page.getByRole('button', { name: 'Make it from a bundle of strips' }).click();
     await page.getByRole('heading', { name: /^No number of these bundles is enough for Cot/ }).waitFor();

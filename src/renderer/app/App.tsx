@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { CommandProvider } from '../commands/CommandProvider.tsx';
+import { OpenPrints } from '../parts/photograph/OpenPrints.tsx';
 import { StudioProvider } from '../state/hooks.tsx';
 import { bridge } from '../state/host.ts';
 import type { Studio } from '../state/studio.ts';
@@ -21,7 +22,9 @@ export function App({ studio }: { readonly studio: Studio }) {
       <StudioProvider studio={studio}>
         <CommandProvider>
           <SidePanelProvider>
-            <Frame />
+            <OpenPrints>
+              <Frame />
+            </OpenPrints>
           </SidePanelProvider>
         </CommandProvider>
       </StudioProvider>

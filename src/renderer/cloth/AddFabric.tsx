@@ -23,10 +23,10 @@ export function AddFabric() {
     <PanelPart title="Fabrics">
       <Rows
         label="Fabrics"
-        rows={fabrics.map(({ id, name, colour, value }) => ({
+        rows={fabrics.map(({ id, name, colour, value, photograph }) => ({
           id,
           name,
-          lead: <FabricSwatch colour={colour} name={name} bare />,
+          lead: <FabricSwatch colour={colour} name={name} photograph={photograph} bare />,
           end: value,
           onPress: () => open(id),
         }))}

@@ -17,7 +17,7 @@ export function ClothSidePanel() {
   if (selection.kind === 'fabric')
     return <FabricPanel fabric={selection.fabric} onBack={back} backTo="All the cloth" />;
   const rows = selection.kind === 'piece' && worked !== null ? pieceRows(worked) : [];
-  const row = selection.kind === 'piece' ? rows.find(({ letter }) => letter === selection.letter) : undefined;
-  if (row !== undefined) return <PiecePanel row={row} onBack={back} />;
+  const own = selection.kind === 'piece' ? rows.filter(({ letter }) => letter === selection.letter) : [];
+  if (own.length > 0) return <PiecePanel rows={own} onBack={back} />;
   return part === 'bundle' && bundle !== undefined ? <BundlePanel bundle={bundle} /> : <ClothPanel />;
 }

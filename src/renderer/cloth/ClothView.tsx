@@ -9,6 +9,7 @@ import { Charts } from './charts/Charts.tsx';
 import styles from './cloth.module.css';
 import { type ClothPart, clothStore, useClothState } from './clothStore.ts';
 import { Cutting } from './cutting/Cutting.tsx';
+import { Fabrics } from './fabrics/Fabrics.tsx';
 import { Finishing } from './finishing/Finishing.tsx';
 import { Kits } from './kits/Kits.tsx';
 import { CLOTH_COMMANDS, PARTS } from './parts.ts';
@@ -16,6 +17,7 @@ import { CLOTH_COMMANDS, PARTS } from './parts.ts';
 const VIEW_OF: Readonly<Record<ClothPart, ComponentType<{ readonly worked: WorkedOut }>>> = {
   charts: Charts,
   cutting: Cutting,
+  fabrics: Fabrics,
   bundle: BundlePart,
   finishing: Finishing,
   kits: Kits,

@@ -9,7 +9,7 @@ export function FabricName({ fabric }: { readonly fabric: Fabric }) {
   const [, select] = useSelection();
   return (
     <Button className={styles.pickable ?? ''} onPress={() => select({ kind: 'fabric', fabric: fabric.id })}>
-      <FabricSwatch colour={fabric.colour} name={fabric.name} />
+      <FabricSwatch colour={fabric.colour} name={fabric.name} photograph={fabric.photograph} />
     </Button>
   );
 }

@@ -1,28 +1,42 @@
 import type { PieceLine } from '../../shared/cloth/cloth.ts';
+import type { WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { BackTo } from '../parts/BackTo.tsx';
 import { Why } from '../parts/Why.tsx';
 import { useCurrentSize, usePattern } from '../state/hooks.tsx';
 import { CutSize } from './CutSize.tsx';
 import styles from './cloth.module.css';
-import type { PieceRow } from './pieceRows.ts';
+import { liesWords, type PieceRow } from './pieceRows.ts';
 
 interface PiecePanelProps {
-  readonly row: PieceRow;
+  /** One; two where its print has a direction and it lies both ways. */
+  readonly rows: readonly PieceRow[];
   readonly onBack: () => void;
 }
 
 /** One lettered piece: what it is for and what is cut of it in every size. */
-export function PiecePanel({ row, onBack }: PiecePanelProps) {
+export function PiecePanel({ rows, onBack }: PiecePanelProps) {
   const { fabrics } = usePattern();
   const current = useCurrentSize();
-  const fabric = fabrics.find(({ id }) => id === row.fabric);
-  const now = row.lines.find(({ size }) => size.size.id === current?.size.id)?.line;
+  const fabric = fabrics.find(({ id }) => id === rows[0]?.fabric);
   return (
-    <SidePanel title={`Piece ${row.letter}`} kind={fabric?.name ?? 'Cloth'}>
+    <SidePanel title={`Piece ${rows[0]?.letter ?? ''}`} kind={fabric?.name ?? 'Cloth'}>
       <BackTo onPress={onBack}>All the cloth</BackTo>
+      {rows.map((row) => (
+        <OneWay key={row.key} row={row} current={current} />
+      ))}
+    </SidePanel>
+  );
+}
+
+/** The piece the way it lies on the cloth, in every size. */
+function OneWay({ row, current }: { readonly row: PieceRow; readonly current: WorkedSize | null }) {
+  const now = row.lines.find(({ size }) => size.size.id === current?.size.id)?.line;
+  const lies = now === undefined ? null : liesWords(now);
+  return (
+    <>
       {now === undefined || current === null ? null : <Uses line={now} name={current.size.name} />}
-      <PanelPart title="Cut in every size">
+      <PanelPart title={lies === null ? 'Cut in every size' : `Cut in every size, ${lies}`}>
         <dl className={styles.lines}>
           {row.lines.map(({ size, line }) => (
             <div key={size.size.id}>
@@ -32,7 +46,7 @@ export function PiecePanel({ row, onBack }: PiecePanelProps) {
           ))}
         </dl>
       </PanelPart>
-    </SidePanel>
+    </>
   );
 }
 

@@ -2,7 +2,7 @@ import { createStore, useStore } from 'zustand';
 import type { Proving } from './proving.ts';
 
 /** What of the cloth is looked at. */
-export type ClothPart = 'charts' | 'cutting' | 'bundle' | 'finishing' | 'kits';
+export type ClothPart = 'charts' | 'cutting' | 'bundle' | 'fabrics' | 'finishing' | 'kits';
 
 /** What the cloth view remembers while the window is open. */
 export interface ClothState {

@@ -5,6 +5,7 @@ import { type ClothPart, clothStore } from './clothStore.ts';
 export const PARTS: readonly { readonly id: ClothPart; readonly says: string }[] = [
   { id: 'charts', says: 'Charts' },
   { id: 'cutting', says: 'Cutting' },
+  { id: 'fabrics', says: 'Fabrics' },
   { id: 'bundle', says: 'Bundle' },
   { id: 'finishing', says: 'Finishing' },
   { id: 'kits', says: 'Kits' },

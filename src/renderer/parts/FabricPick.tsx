@@ -13,10 +13,10 @@ export interface FabricPickProps {
 /** One of the pattern's fabrics, with its snip of cloth. */
 export function FabricPick({ label, value, onChange, bare = false }: FabricPickProps) {
   const { fabrics } = usePattern();
-  const options = fabrics.map(({ id, name, colour }) => ({
+  const options = fabrics.map(({ id, name, colour, photograph }) => ({
     id,
     name,
-    says: <FabricSwatch colour={colour} name={name} />,
+    says: <FabricSwatch colour={colour} name={name} photograph={photograph} />,
   }));
   return <Pick label={label} value={value} options={options} onChange={onChange} bare={bare} />;
 }

@@ -23,6 +23,7 @@ export function areaStrokes(area: Area, settings: AreaSettings): readonly Stroke
     fill: flat,
     line: edgeOf(area, edges, settings),
     ...(area.of === undefined ? {} : { of: area.of }),
+    ...(area.fabric !== null && area.tone === 'full' && settings.manner !== 'plain' ? { cloth: area.fabric } : {}),
   };
   if (hatch === null || hatches === null) return [filled];
   return [filled, hatchStroke(area, hatch.pattern, hatch.tint, hatches, settings)];

@@ -11,6 +11,8 @@ export interface Drawn {
   readonly fill: Tint | null;
   readonly line: DrawnLine | null;
   readonly of?: string;
+  /** The fabric that fills it in full tone and plain colour: a pen that has its picture may show that instead. */
+  readonly cloth?: string;
 }
 
 export interface DrawnLine {

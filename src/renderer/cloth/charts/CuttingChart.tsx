@@ -7,7 +7,7 @@ import { useSelection } from '../../state/hooks.tsx';
 import { CutSize } from '../CutSize.tsx';
 import styles from '../cloth.module.css';
 import { FabricName } from '../FabricName.tsx';
-import { type PieceRow, pieceRows, usesOf } from '../pieceRows.ts';
+import { liesWords, type PieceRow, pieceRows, usesOf } from '../pieceRows.ts';
 import { SizeCell } from './SizeCell.tsx';
 import { SizeHeads } from './SizeHeads.tsx';
 
@@ -52,7 +52,7 @@ function FabricGroup({ fabric, rows, columns }: FabricGroupProps) {
         </th>
       </tr>
       {rows.map((row) => (
-        <PieceRowCells key={row.letter} row={row} />
+        <PieceRowCells key={row.key} row={row} />
       ))}
     </tbody>
   );
@@ -83,12 +83,14 @@ function PieceRowCells({ row }: { readonly row: PieceRow }) {
 }
 
 function Count({ line }: { readonly line: PieceLine }) {
+  const lies = liesWords(line);
   return (
     <>
       <Why traced={line.count} />
       <span className={styles.under}>
         <CutSize line={line} />
       </span>
+      {lies === null ? null : <span className={styles.under}>{lies}</span>}
     </>
   );
 }

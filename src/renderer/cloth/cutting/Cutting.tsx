@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../../shared/diagrams/hatches.ts';
-import type { WorkedOut } from '../../../shared/workroom/workedOut.ts';
+import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { useCurrentSize } from '../../state/hooks.tsx';
@@ -19,6 +19,7 @@ export function Cutting({ worked }: { readonly worked: WorkedOut }) {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls */}
       <section className={styles.plans} aria-labelledby="cutting-plans" tabIndex={0}>
         <h2 id="cutting-plans">How the cloth is cut for {size.size.name}</h2>
+        <ClothFindings size={size} />
         {worked.pattern.fabrics.map((fabric) => {
           const need = size.cloth.needs.find((one) => one.fabric === fabric.id);
           if (need === undefined) return null;
@@ -30,6 +31,15 @@ export function Cutting({ worked }: { readonly worked: WorkedOut }) {
     </div>
   );
 }
+
+/** What stops this size: a piece wider than its cloth, for example. */
+function ClothFindings({ size }: { readonly size: WorkedSize }) {
+  const own = size.findings.filter(({ level }) => level === 'stops');
+  return own.slice(0, MOST_FINDINGS).map((finding) => <FindingLine key={finding.what} finding={finding} />);
+}
+
+/** More than these are on the fit line. */
+const MOST_FINDINGS = 5;
 
 /** Nothing can be cut while no size can be laid out. */
 function Uncut({ worked }: { readonly worked: WorkedOut }) {

@@ -3,6 +3,7 @@ import type { PieceLine } from '../../../shared/cloth/cloth.ts';
 import { useSelection } from '../../state/hooks.tsx';
 import { setUnder } from '../clothStore.ts';
 import { cutText } from '../cutText.ts';
+import { lineKey } from '../pieceRows.ts';
 import styles from './cutting.module.css';
 import { useLit } from './useLit.ts';
 
@@ -13,7 +14,7 @@ export function PieceKeys({ lines, label }: { readonly lines: readonly PieceLine
   return (
     <ul className={styles.keys} aria-label={label}>
       {lines.map((line) => (
-        <li key={line.letter}>
+        <li key={lineKey(line)}>
           <Button
             className={styles.key ?? ''}
             data-lit={lit.has(line.letter) || undefined}

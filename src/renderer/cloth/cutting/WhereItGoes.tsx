@@ -24,8 +24,13 @@ export function WhereItGoes({ worked, size }: WhereProps) {
   const [, select] = useSelection();
   const where = useWhereabouts(worked, size);
   const figure = useMemo(
-    () => quiltFigure(size.quilt, worked.blocks, { borders: true, edges: 'none', name: size.size.name }),
-    [size, worked.blocks],
+    () =>
+      quiltFigure(size.quilt, worked.blocks, {
+        borders: true,
+        edges: 'none',
+        name: size.size.name,
+      }),
+    [size, worked],
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked.pattern.fabrics]);
   const over = useMemo(() => {

@@ -1,8 +1,9 @@
-import { type CSSProperties, type MouseEvent, useEffect, useRef, useState } from 'react';
+import { type CSSProperties, type MouseEvent, useContext, useEffect, useRef, useState } from 'react';
 import type { Figure as FigureData, Ink } from '../../../shared/diagrams/figure.ts';
 import type { Manner } from '../../../shared/diagrams/fill.ts';
 import { MARGIN } from '../../../shared/diagrams/sheet.ts';
 import type { Point } from '../../../shared/drawing/turn.ts';
+import { PrintsContext } from './PrintsContext.ts';
 import { openPen, PIXELS_PER_POINT, type ScreenPen } from './penOnScreen.ts';
 
 export interface Picked {
@@ -43,9 +44,10 @@ export function Figure({ figure, inks, manner = 'colour', fit = 'box', className
     pen.current = openPen(host.current);
     return () => pen.current?.close();
   }, []);
+  const prints = useContext(PrintsContext);
   useEffect(() => {
-    if (pixelsPerInch > 0) pen.current?.draw(figure, { pixelsPerInch, inks, manner });
-  }, [figure, inks, manner, pixelsPerInch]);
+    if (pixelsPerInch > 0) pen.current?.draw(figure, { pixelsPerInch, inks, manner, prints });
+  }, [figure, inks, manner, pixelsPerInch, prints]);
 
   const picked = (event: MouseEvent) => onPick?.(whatIsAt(event, pixelsPerInch));
   return (

@@ -6,6 +6,7 @@ import { MARGIN, sheetSize } from '../../../shared/diagrams/sheet.ts';
 import type { Drawn, Lettered, Stroke } from '../../../shared/diagrams/stroke.ts';
 import { strokesOf } from '../../../shared/diagrams/strokes.ts';
 import type { Paint } from '../../../shared/diagrams/weights.ts';
+import { type Fills, openPrints, type Print } from './prints.ts';
 
 /** A point of the weights' table on screen, pixels: letters of 7.5 pt come out at the screen's smallest type, 12. */
 export const PIXELS_PER_POINT = 1.6;
@@ -15,6 +16,8 @@ interface ScreenSettings {
   readonly pixelsPerInch: number;
   readonly inks: readonly Ink[];
   readonly manner: Manner;
+  /** Pictures of the fabrics that have one. */
+  readonly prints?: readonly Print[];
 }
 
 /** Draws figures inside one element, keeping what did not change from one drawing to the next. */
@@ -36,15 +39,17 @@ interface Kept {
 export function openPen(host: HTMLElement): ScreenPen {
   const root = SVG().addTo(host).attr({ 'aria-hidden': 'true', focusable: 'false' });
   root.css('display', 'block');
+  const prints = openPrints(root);
   const sheet = root.group().attr({ fill: 'none', 'stroke-linejoin': 'round', 'font-weight': '600' });
   let kept: Kept[] = [];
   return {
     draw(figure, settings) {
       const pointsPerInch = settings.pixelsPerInch / PIXELS_PER_POINT;
       root.attr(frameOf(figure, pointsPerInch));
+      const fills = prints.show(settings.prints ?? [], pointsPerInch);
       const strokes = strokesOf(figure, { ...settings, pointsPerInch });
       for (const left of kept.slice(strokes.length)) left.element.remove();
-      kept = strokes.map((stroke, i) => redraw(sheet, kept[i], stroke));
+      kept = strokes.map((stroke, i) => redraw(sheet, kept[i], stroke, fills));
     },
     close() {
       root.remove();
@@ -62,9 +67,9 @@ function frameOf(figure: Figure, pointsPerInch: number): Record<string, string> 
 }
 
 /** Writes only the attributes that differ from the last drawing; an element of another kind is put in its place. */
-function redraw(sheet: Container, old: Kept | undefined, stroke: Stroke): Kept {
+function redraw(sheet: Container, old: Kept | undefined, stroke: Stroke, fills: Fills): Kept {
   const tag = stroke.kind;
-  const attributes = stroke.kind === 'path' ? pathAttributes(stroke) : textAttributes(stroke);
+  const attributes = stroke.kind === 'path' ? pathAttributes(stroke, fills) : textAttributes(stroke);
   const words = stroke.kind === 'text' ? stroke.text : '';
   const same = old?.tag === tag ? old : made(sheet, old, tag);
   const changed: Record<string, string | null> = {};
@@ -102,10 +107,11 @@ function themed({ of, wash }: Tint): string {
   return `color-mix(in srgb, ${colour} ${short((1 - wash) * 100)}%, ${PAINTS.bare})`;
 }
 
-function pathAttributes({ path, fill, line, of }: Drawn): Attributes {
+function pathAttributes({ path, fill, line, of, cloth }: Drawn, fills: Fills): Attributes {
+  const print = cloth === undefined ? undefined : fills.get(cloth);
   return {
     d: path,
-    fill: fill === null ? null : themed(fill),
+    fill: print ?? (fill === null ? null : themed(fill)),
     stroke: line === null ? null : themed(line.tint),
     'stroke-width': line === null ? null : short(line.weight),
     'stroke-dasharray': line?.dash?.join(' ') ?? null,

@@ -1,5 +1,11 @@
 import { useState } from 'react';
-import { removeFabric, renameFabric, setFabricColour, setFabricValue } from '../../../shared/pattern/edits/index.ts';
+import {
+  removeFabric,
+  renameFabric,
+  setFabricColour,
+  setFabricDirection,
+  setFabricValue,
+} from '../../../shared/pattern/edits/index.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import type { Value } from '../../../shared/recipe/schema.ts';
 import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
@@ -9,14 +15,22 @@ import { Button } from '../Button.tsx';
 import { Choice } from '../Choice.tsx';
 import { ColourPick } from '../ColourPick.tsx';
 import { Pick } from '../Pick.tsx';
+import { PhotographPart } from '../photograph/PhotographPart.tsx';
 import { TextField } from '../TextField.tsx';
 import { BoughtPart } from './BoughtPart.tsx';
+import { ScrapsPart } from './ScrapsPart.tsx';
 
 const VALUES: readonly { readonly id: Value; readonly says: string }[] = [
   { id: 'light', says: 'Light' },
   { id: 'medium', says: 'Medium' },
   { id: 'dark', says: 'Dark' },
 ];
+
+const PRINTS = [
+  { id: 'none', says: 'Any way up' },
+  { id: 'two-way', says: 'In lines' },
+  { id: 'one-way', says: 'Has a top' },
+] as const;
 
 interface FabricPanelProps {
   /** The fabric's id. */
@@ -54,6 +68,17 @@ export function FabricPanel({ fabric: id, onBack, backTo }: FabricPanelProps) {
       <p className="quiet small">
         The value chooses the hatch that stands for this fabric where the pattern is printed without colour.
       </p>
+      <Choice
+        label="Its print"
+        value={fabric.direction ?? 'none'}
+        options={PRINTS}
+        onChange={(way) => act(setFabricDirection, { fabric: id, direction: way === 'none' ? null : way })}
+      />
+      {fabric.direction === undefined ? null : (
+        <p className="quiet small">Its pieces stand upright in the quilt, so they are never turned to save cloth.</p>
+      )}
+      <PhotographPart key={fabric.id} fabric={fabric} />
+      <ScrapsPart fabric={fabric} />
       <BoughtPart fabric={fabric} />
       <RemoveFabric fabric={fabric} onGone={onBack} />
     </SidePanel>
