@@ -48,7 +48,7 @@ function cells(leaves: readonly BlockLeaf[]): readonly Cell[] {
   return leaves.map(({ column, row }) => ({ column, row }));
 }
 
-export function middleOf({ box }: { readonly box: Box }): Point {
+function middleOf({ box }: { readonly box: Box }): Point {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
