@@ -241,4 +241,22 @@ describeWithTool('chromium', 'the quilt view', () => {
     await page.getByText('On Queen: 17½″ over the sides, 15″ at the foot').waitFor();
     expect(await trouble()).toEqual([]);
   });
+
+  it('begins a medallion, adds a round of blocks, and says how many blocks are too many', async () => {
+    await panel.getByRole('button', { name: /^Straight/ }).click();
+    await panel.getByRole('button', { name: 'Begin a medallion with block A' }).click();
+    // One block of 9 and the borders of Cot, 1 and 2½ wide: 16 each way.
+    await page.getByRole('radio', { name: /^Cot 16″ × 16″/ }).waitFor();
+    await panel.getByRole('button', { name: 'The whole quilt' }).click();
+    await panel.getByRole('button', { name: 'Add a round of blocks' }).click();
+    await page.getByRole('button', { name: 'Undo: add the round “Round 3”' }).waitFor();
+    await panel.getByRole('button', { name: 'The whole quilt' }).click();
+    await panel.getByRole('button', { name: /^Lap/ }).click();
+    for (const many of ['Blocks across', 'Blocks down']) {
+      const field = panel.getByRole('textbox', { name: many });
+      await field.fill('200');
+      await field.press('Enter');
+    }
+    await page.getByText('Lap would have 40,000 blocks; the most is 2,500.').first().waitFor();
+  });
 });
