@@ -1,4 +1,5 @@
 import type { FileText, Imported } from '../../shared/contract.ts';
+import { seemsOther } from '../../shared/pattern/seems.ts';
 import { bare, picturesIn } from '../photograph/carried.ts';
 import type { Reader } from '../reader.ts';
 import type { Store } from '../store/store.ts';
@@ -15,6 +16,8 @@ export async function importFile(
   work: RecipeWork,
 ): Promise<Imported> {
   const kind = reader.kind(text);
+  const other = kind === null ? seemsOther(text) : null;
+  if (other !== null) return accepted({ ok: false, findings: [other], newer: false }, name);
   if (kind === 'recipes') {
     const placeOf = (index: number) => (text.trimStart().startsWith('[') ? `[${index}]` : `recipes[${index}]`);
     const brought = await importRecipes(store, reader, name, accepted(reader.recipes(text), name), placeOf, work);

@@ -3,6 +3,7 @@ import type { BlockChoice } from '../../shared/pattern/schema.ts';
 import { Why } from '../parts/Why.tsx';
 import { useWorked } from '../state/hooks.tsx';
 import styles from './block.module.css';
+import { widthIn } from './useShownBlock.ts';
 
 /** What the block measures, and how many there are, in every size. */
 export function BlockSizes({ choice }: { readonly choice: BlockChoice }) {
@@ -18,12 +19,13 @@ export function BlockSizes({ choice }: { readonly choice: BlockChoice }) {
         </tr>
       </thead>
       <tbody>
-        {sizes.map(({ size, quilt, blocks }) => {
+        {sizes.map((one) => {
+          const { size, blocks } = one;
           const sized = blocks.find(({ id }) => id === choice.id);
           return (
             <tr key={size.id}>
               <th scope="row">{size.name}</th>
-              <td>{inchesText(quilt.block.width)}</td>
+              <td>{inchesText(widthIn(one, choice.id))}</td>
               <td>{sized === undefined ? '' : <Why traced={sized.unfinished.width} />}</td>
               <td>{sized?.count ?? 'none'}</td>
             </tr>

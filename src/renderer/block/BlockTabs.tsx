@@ -3,7 +3,7 @@ import { Choice } from '../parts/Choice.tsx';
 import { Why } from '../parts/Why.tsx';
 import { usePattern, useSelection } from '../state/hooks.tsx';
 import styles from './block.module.css';
-import type { ShownBlock } from './useShownBlock.ts';
+import { type ShownBlock, widthIn } from './useShownBlock.ts';
 
 /** Which block is looked at, and what it measures in the current size. */
 export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
@@ -25,9 +25,13 @@ export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
           {choice.id} {choice.name}
         </h2>
       )}
-      {sized === undefined || size === null ? null : (
+      {size === null ? null : sized === undefined ? (
         <p className={styles.facts}>
-          In {size.size.name}: {inchesText(size.quilt.block.width)} finished, <Why traced={sized.unfinished.width} />{' '}
+          {size.size.name} has no block {choice.id}: put it into the motif in the Quilt view
+        </p>
+      ) : (
+        <p className={styles.facts}>
+          In {size.size.name}: {inchesText(widthIn(size, choice.id))} finished, <Why traced={sized.unfinished.width} />{' '}
           unfinished, {sized.count} in the quilt
         </p>
       )}

@@ -7,6 +7,7 @@ import { BlockSidePanel } from './BlockSidePanel.tsx';
 import { BlockTabs } from './BlockTabs.tsx';
 import styles from './block.module.css';
 import { BLOCK_COMMANDS } from './commands.ts';
+import { useOneBlock } from './draw/CutForOne.tsx';
 import { DRAW_COMMANDS } from './draw/commands.ts';
 import { DrawTable } from './draw/DrawTable.tsx';
 import { Unread } from './draw/Unread.tsx';
@@ -30,16 +31,13 @@ export default function BlockView() {
 
 function Block({ shown }: { readonly shown: ShownBlock }) {
   const worked = useWorked();
+  const one = useOneBlock(shown, shown.worked);
   if (worked === null) return null;
   if (shown.worked === undefined) return <Undrawn shown={shown} />;
   return (
     <div className={styles.cloth}>
       <BlockPicture shown={shown} block={shown.worked} />
-      {shown.sized === undefined ? (
-        <Unused shown={shown} />
-      ) : (
-        <UnitList shown={shown} block={shown.worked} sized={shown.sized} />
-      )}
+      {one === null ? null : <UnitList shown={shown} block={shown.worked} sized={shown.sized ?? one} one={one} />}
     </div>
   );
 }
@@ -58,15 +56,6 @@ function Undrawn({ shown }: { readonly shown: ShownBlock }) {
       {own.map((finding) => (
         <FindingLine key={finding.what} finding={finding} />
       ))}
-    </EmptyState>
-  );
-}
-
-function Unused({ shown }: { readonly shown: ShownBlock }) {
-  const name = shown.size === null ? 'No size that can be laid out' : shown.size.size.name;
-  return (
-    <EmptyState title={`${name} has no block ${shown.choice.id}`}>
-      <p>Put it into the motif in the Quilt view, and its units and cut sizes stand here.</p>
     </EmptyState>
   );
 }

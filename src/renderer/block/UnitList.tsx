@@ -7,7 +7,7 @@ import { Why } from '../parts/Why.tsx';
 import { BlockFindings } from './BlockFindings.tsx';
 import styles from './block.module.css';
 import { CutLines } from './CutLines.tsx';
-import { CutForOne, useOneBlock } from './draw/CutForOne.tsx';
+import { CutForOne } from './draw/CutForOne.tsx';
 import { FoundHead } from './draw/FoundHead.tsx';
 import { useColourOf } from './draw/useDrawn.ts';
 import { UnitToggle } from './UnitToggle.tsx';
@@ -17,14 +17,17 @@ import type { ShownBlock } from './useShownBlock.ts';
 interface UnitListProps {
   readonly shown: ShownBlock;
   readonly block: WorkedBlock;
+  /** In the size looked at; as one block alone where that has none. */
   readonly sized: SizedBlock;
+  /** One block alone. */
+  readonly one: SizedBlock;
 }
 
 /** Every distinct unit of the block: drawn, counted, and what is cut for one batch of it. */
-export function UnitList({ shown, block, sized }: UnitListProps) {
+export function UnitList({ shown, block, sized, one }: UnitListProps) {
   const colourOf = useColourOf(shown.choice);
-  const one = useOneBlock(shown, block);
   const numbers = unitNumbers(block.piecing.units);
+  const many = shown.sized?.count ?? 0;
   return (
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
       <FoundHead block={block.id} piecing={block.piecing} colourOf={colourOf} />
@@ -43,12 +46,13 @@ export function UnitList({ shown, block, sized }: UnitListProps) {
               number={Number(numbers[unit.unit.key])}
               unit={unit}
               block={block}
-              sized={sized}
+              grid={sized.grid}
+              many={many}
             />
           ))}
         </ol>
       </div>
-      {one === null ? null : <CutForOne block={block} one={one} />}
+      <CutForOne block={block} one={one} />
     </section>
   );
 }
@@ -57,21 +61,23 @@ interface UnitRowProps {
   readonly number: number;
   readonly unit: SizedUnit;
   readonly block: WorkedBlock;
-  readonly sized: SizedBlock;
+  readonly grid: number;
+  /** Blocks in the quilt. */
+  readonly many: number;
 }
 
-function UnitRow({ number, unit: made, block, sized }: UnitRowProps) {
+function UnitRow({ number, unit: made, block, grid, many }: UnitRowProps) {
   const { unit, method, plan } = made;
   return (
     <li className={styles.unit}>
-      <UnitToggle number={number} made={made} block={block} grid={sized.grid} />
+      <UnitToggle number={number} made={made} block={block} grid={grid} />
       <span className={styles.number}>
         <span className="heard">In a block: </span>
         <Why traced={count(made.perBlock, 'in the drawing')} />
       </span>
       <span className={styles.number}>
         <span className="heard">In the quilt: </span>
-        <Why traced={unitsNeeded(made, sized.count)} />
+        <Why traced={unitsNeeded(made, many)} />
       </span>
       <div className={styles.cuts}>
         <CutLines cuts={plan.cuts} fabricOf={block.fabricOf} />

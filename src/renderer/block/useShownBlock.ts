@@ -16,6 +16,11 @@ export interface ShownBlock {
   readonly size: WorkedSize | null;
 }
 
+/** What a block finishes at in a size, inches: blocks may be larger than a place of the setting. */
+export function widthIn({ quilt }: WorkedSize, block: string): number {
+  return (quilt.measures[block] ?? quilt.block).width;
+}
+
 function blockOf(selection: Selection): string | null {
   return 'block' in selection ? selection.block : null;
 }

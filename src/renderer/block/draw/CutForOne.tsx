@@ -4,14 +4,17 @@ import { cutsForOne, oneBlock } from '../../../shared/workroom/oneBlock.ts';
 import type { SizedBlock, WorkedBlock } from '../../../shared/workroom/workedOut.ts';
 import { useWorked } from '../../state/hooks.tsx';
 import { CutLines } from '../CutLines.tsx';
-import type { ShownBlock } from '../useShownBlock.ts';
+import { type ShownBlock, widthIn } from '../useShownBlock.ts';
 import styles from './draw.module.css';
 
 /** A single block in the size looked at; where that has none, at the recipe's usual size. Null for a moment at the start. */
-export function useOneBlock({ size, sized, recipe }: ShownBlock, block: WorkedBlock | undefined): SizedBlock | null {
+export function useOneBlock(
+  { choice, size, sized, recipe }: ShownBlock,
+  block: WorkedBlock | undefined,
+): SizedBlock | null {
   // The pattern the block was worked out from: a moment behind the one in hand, and its fabrics go with the block's.
   const pattern = useWorked()?.pattern;
-  const finished = (sized === undefined ? recipe?.finished : size?.quilt.block.width) ?? 12;
+  const finished = (sized === undefined || size === null ? recipe?.finished : widthIn(size, choice.id)) ?? 12;
   return useMemo(
     () => (pattern === undefined || block === undefined ? null : oneBlock(block, pattern, finished)),
     [block, pattern, finished],
