@@ -27,7 +27,7 @@ export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
       )}
       {size === null ? null : sized === undefined ? (
         <p className={styles.facts}>
-          {size.size.name} has no block {choice.id}: put it into the motif in the Quilt view
+          {size.size.name} has no block {choice.id}
         </p>
       ) : (
         <p className={styles.facts}>
