@@ -23,6 +23,15 @@ async function units(page: Page): Promise<readonly string[]> {
   );
 }
 
+/** The distinct units of a block that is a grid: “1 Flying geese”. */
+async function unitsIn(page: Page): Promise<readonly string[]> {
+  const names = await page
+    .getByRole('region', { name: /^Units of block/ })
+    .locator('ol > li > button')
+    .allInnerTexts();
+  return names.map((name) => name.split('\n')[0]?.trim() ?? '');
+}
+
 /** A blank block of four squares by four, open on the table. */
 async function drawNew(page: Page, name: string): Promise<void> {
   await goTo(page, 'Library');
@@ -237,6 +246,38 @@ describeWithTool('chromium', 'drawing a block', () => {
     await expect.poll(() => page.getByRole('button', { name: 'Whole drawing' }).isEnabled()).toBe(true);
     await keys(page, '0');
     await expect.poll(() => page.getByRole('button', { name: 'Whole drawing' }).isEnabled()).toBe(false);
+  });
+
+  it('puts a block together from units, cell by cell, by keys alone', async () => {
+    const { page } = one;
+    await goTo(page, 'Library');
+    await page.getByRole('button', { name: 'Draw a new block' }).click();
+    const dialog = page.getByRole('dialog', { name: 'A new block' });
+    await dialog.getByLabel('Name').fill('Flood');
+    await dialog.getByText('choosing units').click();
+    await dialog.getByRole('button', { name: 'Choose units' }).click();
+    const grid = page.getByRole('grid', { name: /^Units of block C/ });
+    await grid.focus();
+    await keys(page, 'Control+a');
+    const panel = page.getByRole('complementary', { name: 'What is selected' });
+    const choose = async (name: string) => {
+      await panel.getByRole('button', { name }).focus();
+      await keys(page, 'Enter');
+    };
+    await choose('Half-square');
+    await expect.poll(() => unitsIn(page)).toEqual(['1 Half-square triangle']);
+    await grid.focus();
+    await keys(page, 'Home', 'PageUp', 'r');
+    await choose('Square in a square');
+    await expect.poll(() => unitsIn(page)).toEqual(['1 Square in a square', '2 Half-square triangle']);
+    // Sixteen cells of three inches: one square in a square, fifteen half-square triangles.
+    await page.getByText('16 units of 2 kinds').waitFor();
+    await panel.getByLabel('Find a recipe').fill('pinwheel');
+    await panel.getByRole('button', { name: /^Pinwheel\s*in this pattern/ }).focus();
+    await keys(page, 'Enter');
+    await page.getByText(/^19 units of/).waitFor();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`))).toEqual([]);
   });
 
   it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {
