@@ -265,11 +265,14 @@ describeWithTool('chromium', 'drawing a block', () => {
       await keys(page, 'Enter');
     };
     await choose('Half-square');
-    await expect.poll(() => unitsIn(page)).toEqual(['1 Half-square triangle']);
+    await expect.poll(() => unitsIn(page), { timeout: 20_000 }).toEqual(['1 Half-square triangle']);
     await grid.focus();
     await keys(page, 'Home', 'PageUp', 'r');
     await choose('Square in a square');
-    await expect.poll(() => unitsIn(page)).toEqual(['1 Square in a square', '2 Half-square triangle']);
+    await expect
+      .poll(() => unitsIn(page), { timeout: 20_000 })
+      .toEqual(['1 Square in a square', '2 Half-square triangle']);
+    await page.getByRole('gridcell', { name: 'Square in a square, row 1, column 1, turned a quarter' }).waitFor();
     // Sixteen cells of three inches: one square in a square, fifteen half-square triangles.
     await page.getByText('16 units of 2 kinds').waitFor();
     await panel.getByLabel('Find a recipe').fill('pinwheel');

@@ -33,7 +33,7 @@ function HowFar() {
   if (step === null) return null;
   return (
     <p className={styles.far}>
-      Working out {step.doing}
+      <span className={styles.farWords}>Working out {step.doing}</span>
       <progress className={styles.done} max={step.of} value={step.done} aria-label="How far it is worked out" />
     </p>
   );

@@ -2,13 +2,15 @@ import { outlinePoints } from '../../shared/drawing/curve.ts';
 import type { Drawing } from '../../shared/drawing/drawing.ts';
 import { turnCells } from '../../shared/pattern/edits/index.ts';
 import { leavesOf } from '../../shared/piecing/tree.ts';
+import { unitKindName } from '../../shared/piecing/unitNames.ts';
 import { insidePlaces } from '../../shared/piecing/unitsInside.ts';
+import type { Cell as Held, Recipe } from '../../shared/recipe/schema.ts';
 import { readRow } from '../../shared/recipe/token.ts';
 import type { WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { LatticePicker } from '../parts/lattice/LatticePicker.tsx';
 import type { Cell, Lattice } from '../parts/lattice/lattice.ts';
 import { turnOfKey, turnWords } from '../parts/turning/turnWords.ts';
-import { useAct, useSelection } from '../state/hooks.tsx';
+import { useAct, usePattern, useSelection } from '../state/hooks.tsx';
 import styles from './block.module.css';
 import { cellLattice, unitAt } from './grid.ts';
 import type { ShownBlock } from './useShownBlock.ts';
@@ -35,6 +37,7 @@ export function BlockOverlay(props: OverlayProps) {
 function Cells({ shown, block, grid, lattice }: OverlayProps & { readonly lattice: Lattice }) {
   const [selection, select] = useSelection();
   const act = useAct();
+  const { recipes } = usePattern();
   const { choice, recipe } = shown;
   const picked = selection.kind === 'cells' && selection.block === choice.id ? selection.cells : [];
   const { width, height } = block.piecing.drawing;
@@ -52,7 +55,7 @@ function Cells({ shown, block, grid, lattice }: OverlayProps & { readonly lattic
       width={width * grid}
       height={height * grid}
       label={`Units of block ${choice.id}: arrow keys move, R turns, M mirrors`}
-      describe={(cell) => cellWords(recipe, cell)}
+      describe={(cell) => cellWords(recipe, recipes, cell)}
       picked={picked}
       onPick={pick}
       onKey={key}
@@ -60,12 +63,21 @@ function Cells({ shown, block, grid, lattice }: OverlayProps & { readonly lattic
   );
 }
 
-function cellWords(recipe: ShownBlock['recipe'], { column, row }: Cell): string {
+/** What stands in a cell, where, and how it lies, as it is spoken. */
+function cellWords(recipe: ShownBlock['recipe'], recipes: readonly Recipe[], { column, row }: Cell): string {
   const place = `row ${row + 1}, column ${column + 1}`;
   if (recipe?.body.kind !== 'grid') return place;
   const entry = readRow(recipe.body.layout[row] ?? '')[column];
   if (entry === undefined || typeof entry === 'string') return place;
-  return [entry.name, place, turnWords(entry.turn)].filter((part) => part !== '').join(', ');
+  const holds = recipe.body.key[entry.name];
+  return [holds === undefined ? entry.name : heldWords(holds, recipes), place, turnWords(entry.turn)]
+    .filter((part) => part !== '')
+    .join(', ');
+}
+
+function heldWords(holds: Held, recipes: readonly Recipe[]): string {
+  if ('unit' in holds) return unitKindName(holds.unit);
+  return recipes.find(({ id }) => id === holds.recipe)?.name ?? holds.recipe;
 }
 
 /** A click takes the unit under it; the list of units gives the same choice to the keyboard. */
