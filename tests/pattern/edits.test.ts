@@ -172,6 +172,13 @@ const cases: readonly AnyCase[] = [
   ),
   of(edits.setHouseOversize, fc.record({ kind: fc.constantFrom('hst', 'qst'), inches: fc.option(anyNumber) })),
   of(edits.setOversize, fc.record({ block, of: fc.constantFrom('hst', 'geese'), inches: fc.option(anyNumber) })),
+  of(
+    edits.setRuler,
+    fc.record(
+      { units: fc.constantFrom('inches' as const, 'centimetres' as const), blocks: fc.dictionary(size, anyNumber) },
+      { requiredKeys: ['units'] },
+    ),
+  ),
   of(edits.setHouseMethod, fc.record({ kind: fc.constant('hst'), method: fc.constantFrom('hst-eight', null) })),
   of(edits.renameBlock, fc.record({ block, name: anyText })),
   of(edits.addBlock, fc.record({ recipe: fc.constantFrom(...starterRecipes()) })),

@@ -39,7 +39,7 @@ export async function runCut(
   const live = workOut(pattern);
   const worked = seconds === undefined ? live : await withProofs(live, seconds);
   const facts = fitFacts(worked);
-  if (json) terminal.say(jsonText({ file, ...cutFacts(worked, facts, bundle !== undefined) }));
+  if (json) terminal.say(jsonText({ file, ...cutFacts(worked, facts, bundle !== undefined) }, facts.units));
   else {
     const title = `${facts.title}, edition ${facts.edition}`;
     const sizes = worked.sizes.flatMap((size) => {

@@ -9,6 +9,7 @@ import type {
   Strip,
 } from '../../shared/cloth/cloth.ts';
 import { inchesText, sizeText, yardsText } from '../../shared/measure/fraction.ts';
+import { type Units, unitsOn } from '../../shared/measure/metric.ts';
 import { explain, plain, type TracedSize } from '../../shared/measure/traced.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedSize } from '../../shared/workroom/workedOut.ts';
@@ -17,20 +18,26 @@ import { type Row, tableText } from './table.ts';
 
 /** What one size takes, as text: its pieces, how each fabric is cut, binding, backing, batting. */
 export function cutText({ size, quilt, cloth }: WorkedSize, pattern: Pattern): string {
-  const title = `${size.name}, ${sizeOf(quilt.finished)} finished`;
+  const title = `${size.name}, ${sizeOf(quilt.finished, pattern)} finished`;
   return [
     `${title}\n${'═'.repeat(title.length)}`,
     '  Pieces to cut',
     piecesTable(cloth, pattern),
     '  Strips across the fabric, and what is cut from them',
     cloth.needs.map((need) => needText(need, pattern)).join('\n\n'),
-    [bindingText(cloth.binding, pattern), backingText(cloth.backing, pattern), battingText(cloth)].join('\n\n'),
+    [bindingText(cloth.binding, pattern), backingText(cloth.backing, pattern), battingText(cloth, pattern)].join(
+      '\n\n',
+    ),
   ].join('\n\n');
 }
 
-function sizeOf(size: TracedSize): string {
+function sizeOf(size: TracedSize, pattern: Pattern): string {
   const { width, height } = plain(size);
-  return sizeText(width, height);
+  return sizeText(width, height, unitsOf(pattern));
+}
+
+function unitsOf({ house }: Pattern): Units {
+  return unitsOn(house.step);
 }
 
 function nameOf(fabric: string, { fabrics }: Pattern): string {
@@ -43,7 +50,7 @@ function piecesTable({ pieces }: Cloth, pattern: Pattern): string {
   fabrics.sort((a, b) => order(a) - order(b));
   const rows = fabrics.flatMap((fabric): Row[] => [
     { group: nameOf(fabric, pattern) },
-    ...pieces.filter((line) => line.fabric === fabric).map(pieceRow),
+    ...pieces.filter((line) => line.fabric === fabric).map((line) => pieceRow(line, unitsOf(pattern))),
   ]);
   return tableText(
     [
@@ -59,31 +66,44 @@ function piecesTable({ pieces }: Cloth, pattern: Pattern): string {
   );
 }
 
-function pieceRow(line: PieceLine): Row {
+function pieceRow(line: PieceLine, units: Units): Row {
   const spare = line.spare === 0 ? '' : String(line.spare);
-  return [line.letter, String(line.count.value), cutSizeText(line), afterCutText(line), spare, usedFor(line)];
+  return [
+    line.letter,
+    String(line.count.value),
+    cutSizeText(line, units),
+    afterCutText(line, units),
+    spare,
+    usedFor(line),
+  ];
 }
 
 function needText(need: FabricNeed, pattern: Pattern): string {
+  const units = unitsOf(pattern);
   const { fabric, uses, plan, yards, least, sheets } = need;
   const byYard = sheets === undefined || yards.value > 0;
-  const bought = [...(sheets === undefined ? [] : [sheetsBought(sheets)]), ...(byYard ? [yardsText(yards.value)] : [])];
+  const bought = [
+    ...(sheets === undefined ? [] : [sheetsBought(sheets)]),
+    ...(byYard ? [yardsText(yards.value, units)] : []),
+  ];
   const lines = [
     `    ${nameOf(fabric, pattern)}, for ${uses.join(', ')}: ${bought.join(' and ')}`,
-    ...(sheets === undefined ? [] : sheetLines(sheets)),
-    ...(byYard ? [stripsTable(plan.strips), `      ${planText(plan, least)}`, `      ${explain(yards)}`] : []),
+    ...(sheets === undefined ? [] : sheetLines(sheets, units)),
+    ...(byYard
+      ? [stripsTable(plan.strips, units), `      ${planText(plan, least, units)}`, `      ${explain(yards, units)}`]
+      : []),
   ];
   return lines.join('\n');
 }
 
-function stripsTable(strips: readonly Strip[]): string {
+function stripsTable(strips: readonly Strip[], units: Units): string {
   const [many, words, tall, pieces] = ['right', 'left', 'right', 'left'] as const;
   const columns = [many, words, tall, pieces].map((align) => ({ title: '', align }));
   const rows = strips.map(
     (strip): Row => [
       String(strip.times),
       strip.times === 1 ? 'strip' : 'strips',
-      inchesText(strip.height),
+      inchesText(strip.height, units),
       stripPiecesText(strip),
     ],
   );
@@ -95,32 +115,36 @@ function sheetsBought({ count }: SheetNeed): string {
   return `${count.value} ${count.name ?? ''}`.trim();
 }
 
-function sheetLines(sheets: SheetNeed): readonly string[] {
+function sheetLines(sheets: SheetNeed, units: Units): readonly string[] {
   const { width, height, plans, proven, bound, used } = sheets;
   const cut = plans.map(({ times, lengthwise, strips }) => {
-    const head = `      ${times === 1 ? '1 sheet' : `${times} sheets`}, strips across the ${inchesText(lengthwise ? height : width)} side`;
-    return `${head}\n${stripsTable(strips)}`;
+    const head = `      ${times === 1 ? '1 sheet' : `${times} sheets`}, strips across the ${inchesText(lengthwise ? height : width, units)} side`;
+    return `${head}\n${stripsTable(strips, units)}`;
   });
   const proof = proven ? 'fewer cannot do' : `at least ${bound}`;
   return [
     ...cut,
-    `      ${sheetsBought(sheets)} ${sizeText(width, height)}; ${proof}; ${Math.round(100 * used)} % of it is used.`,
+    `      ${sheetsBought(sheets)} ${sizeText(width, height, units)}; ${proof}; ${Math.round(100 * used)} % of it is used.`,
   ];
 }
 
 /** "9 strips, 22⅞″ of 40″ cloth; fewer inches cannot do; 84 % of it is used." */
-function planText({ stripCount, length, width, bound, proven, used }: CuttingPlan, least: boolean): string {
+function planText(
+  { stripCount, length, width, bound, proven, used }: CuttingPlan,
+  least: boolean,
+  units: Units,
+): string {
   const strips = `${stripCount} ${stripCount === 1 ? 'strip' : 'strips'}`;
   const gap = length.value - bound;
-  const over = `${inchesText(gap)} (${((100 * gap) / bound).toFixed(1)} %) above the proven least`;
-  const proof = proven ? 'fewer inches cannot do' : least ? `${over}, which would buy the same` : over;
-  return `${strips}, ${inchesText(length.value)} of ${inchesText(width)} cloth; ${proof}; ${Math.round(100 * used)} % of it is used.`;
+  const over = `${inchesText(gap, units)} (${((100 * gap) / bound).toFixed(1)} %) above the proven least`;
+  const proof = proven ? `fewer ${units} cannot do` : least ? `${over}, which would buy the same` : over;
+  return `${strips}, ${inchesText(length.value, units)} of ${inchesText(width, units)} cloth; ${proof}; ${Math.round(100 * used)} % of it is used.`;
 }
 
 function bindingText({ fabric, stripWidth, strips, length, yards }: BindingNeed, pattern: Pattern): string {
   return [
-    `    Binding, ${nameOf(fabric, pattern)}: ${strips.value} strips ${inchesText(stripWidth.value)} × WOF`,
-    ...[length, strips, yards].map((traced) => `      ${explain(traced)}`),
+    `    Binding, ${nameOf(fabric, pattern)}: ${strips.value} strips ${inchesText(stripWidth.value, unitsOf(pattern))} × WOF`,
+    ...[length, strips, yards].map((traced) => `      ${explain(traced, unitsOf(pattern))}`),
   ].join('\n');
 }
 
@@ -128,11 +152,12 @@ function backingText(
   { fabric, width, height, panels, seams, panelLength, yards }: BackingNeed,
   pattern: Pattern,
 ): string {
+  const units = unitsOf(pattern);
   const many = panels.value === 1 ? 'one panel' : `${panels.value} panels, seams running ${seams}`;
-  const words = `${yardsText(yards.value)} for ${sizeText(width.value, height.value)}, ${many}, each ${inchesText(panelLength.value)} long`;
-  return [`    Backing, ${nameOf(fabric, pattern)}: ${words}`, `      ${explain(yards)}`].join('\n');
+  const words = `${yardsText(yards.value, units)} for ${sizeText(width.value, height.value, units)}, ${many}, each ${inchesText(panelLength.value, units)} long`;
+  return [`    Backing, ${nameOf(fabric, pattern)}: ${words}`, `      ${explain(yards, units)}`].join('\n');
 }
 
-function battingText({ batting }: Cloth): string {
-  return `    Batting: at least ${sizeOf(batting)}`;
+function battingText({ batting }: Cloth, pattern: Pattern): string {
+  return `    Batting: at least ${sizeOf(batting, pattern)}`;
 }

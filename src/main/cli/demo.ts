@@ -38,7 +38,7 @@ export async function runDemo(out: string, json: boolean, terminal: Terminal): P
     for (const [file, bytes] of await editionFiles(worked, pattern, PRINTINGS, false)) files.set(file, bytes);
     const findings = i === 0 ? 'findings' : `${pattern.id}-findings`;
     files.set(`${findings}.txt`, Buffer.from(`${fitText(facts, source, WIDTH)}\n`));
-    files.set(`${findings}.json`, Buffer.from(`${jsonText({ file: source.path, ...facts })}\n`));
+    files.set(`${findings}.json`, Buffer.from(`${jsonText({ file: source.path, ...facts }, facts.units)}\n`));
   }
   await writeFiles(out, files);
   const fits = all.every((facts) => facts.fits);

@@ -1,4 +1,5 @@
 import { inchesText, sizeText } from '../../shared/measure/fraction.ts';
+import type { Units } from '../../shared/measure/metric.ts';
 import { plain, type TracedSize } from '../../shared/measure/traced.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 import { EXIT } from './exit.ts';
@@ -14,7 +15,7 @@ import type { Terminal } from './terminal.ts';
 export function runFit(file: string, json: boolean, terminal: Terminal): number {
   const { source, pattern } = openPattern(file);
   const facts = fitFacts(workOut(pattern));
-  terminal.say(json ? jsonText({ file, ...facts }) : fitText(facts, source, terminal.width));
+  terminal.say(json ? jsonText({ file, ...facts }, facts.units) : fitText(facts, source, terminal.width));
   return facts.fits ? EXIT.fine : EXIT.findings;
 }
 
@@ -23,7 +24,7 @@ export function fitText(facts: PatternFit, source: Source, width: number): strin
   const findings = findingsText(facts.findings, source);
   const parts = [
     `${facts.title}, edition ${facts.edition}`,
-    ...sizeTables(facts.sizes, width),
+    ...sizeTables(facts, width),
     ...sewnText(facts),
     ...(findings === '' ? [] : [findings]),
     verdict(facts),
@@ -52,8 +53,8 @@ function fitsIn(sizes: number): string {
   return sizes === 2 ? 'Fits in both sizes.' : `Fits in all ${sizes} sizes.`;
 }
 
-function sizeTables(sizes: readonly SizeFit[], width: number): readonly string[] {
-  const rows = rowsOf(sizes);
+function sizeTables({ sizes, units }: PatternFit, width: number): readonly string[] {
+  const rows = rowsOf(sizes, units);
   const first = Math.max(...rows.map(([title]) => letters(title)));
   const each = Math.max(...sizes.map(({ name }) => letters(name)), ...rows.flatMap(([, cells]) => cells.map(letters)));
   return sizesPerTable(sizes, { first, each, width }).map(({ from, to }) =>
@@ -66,16 +67,16 @@ function sizeTables(sizes: readonly SizeFit[], width: number): readonly string[]
 
 type FactRow = readonly [title: string, cells: readonly string[]];
 
-function rowsOf(sizes: readonly SizeFit[]): readonly FactRow[] {
+function rowsOf(sizes: readonly SizeFit[], units: Units): readonly FactRow[] {
   const row = (title: string, of: (size: SizeFit) => string): FactRow => [title, sizes.map(of)];
   return [
-    row('Finished', ({ finished }) => tracedSizeText(finished)),
-    row('Unfinished top', ({ unfinished }) => tracedSizeText(unfinished)),
+    row('Finished', ({ finished }) => tracedSizeText(finished, units)),
+    row('Unfinished top', ({ unfinished }) => tracedSizeText(unfinished, units)),
     row('Blocks', blocksText),
-    row('Block, finished', ({ blocks }) => sizeText(blocks.finished.width, blocks.finished.height)),
-    ...settingRows(sizes),
-    ...triangleRows(sizes),
-    ...borderRows(sizes),
+    row('Block, finished', ({ blocks }) => sizeText(blocks.finished.width, blocks.finished.height, units)),
+    ...settingRows(sizes, units),
+    ...triangleRows(sizes, units),
+    ...borderRows(sizes, units),
     row('Points to match', ({ points }) => points.toLocaleString('en')),
     row('Seams that nest', ({ seams }) => seams.nest.toLocaleString('en')),
     row('Seams that stack', ({ seams }) => seams.stack.toLocaleString('en')),
@@ -91,44 +92,45 @@ function blocksText({ setting, rows, blocks }: SizeFit): string {
   return `${all} in ${rows.length} ${word}${rows.length === 1 ? '' : 's'}`;
 }
 
-function tracedSizeText(size: TracedSize): string {
+function tracedSizeText(size: TracedSize, units: Units): string {
   const { width, height } = plain(size);
-  return sizeText(width, height);
+  return sizeText(width, height, units);
 }
 
-function settingRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+function settingRows(sizes: readonly SizeFit[], units: Units): readonly FactRow[] {
   const titles = sizes.flatMap(({ pieces }) => pieces.map(({ what }) => what));
   return [...new Set(titles)].map((title) => [
     `${title}, cut`,
     sizes.map(({ pieces }) => {
       const own = pieces.filter(({ what }) => what === title);
-      return own.map(({ count, cut }) => `${count} of ${tracedSizeText(cut)}`).join(', ') || '–';
+      return own.map(({ count, cut }) => `${count} of ${tracedSizeText(cut, units)}`).join(', ') || '–';
     }),
   ]);
 }
 
-function triangleRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+function triangleRows(sizes: readonly SizeFit[], units: Units): readonly FactRow[] {
   const titles = sizes.flatMap(({ triangles }) => triangles.map(({ what }) => what));
   return [...new Set(titles)].map((title) => [
     `${title}, cut`,
     sizes.map(({ triangles }) => {
       const own = triangles.filter(({ what }) => what === title);
       const texts = own.map(
-        (one) => `${one.triangles} from ${one.squares.value} of ${inchesText(one.square.value)}, ${one.cut}`,
+        (one) => `${one.triangles} from ${one.squares.value} of ${inchesText(one.square.value, units)}, ${one.cut}`,
       );
       return texts.join(', ') || '–';
     }),
   ]);
 }
 
-function borderRows(sizes: readonly SizeFit[]): readonly FactRow[] {
+function borderRows(sizes: readonly SizeFit[], units: Units): readonly FactRow[] {
   const titles = sizes.flatMap(({ borders }) => borders.map(({ name, strips }) => `${name}, ${strips}`));
   return [...new Set(titles)].map((title) => [
     `${title}, cut`,
     sizes.map(({ borders }) => {
       const own = borders.filter(({ name, strips }) => `${name}, ${strips}` === title);
       return (
-        own.map(({ count, cut }) => `${count} of ${sizeText(cut.width.value, cut.length.value)}`).join(', ') || '–'
+        own.map(({ count, cut }) => `${count} of ${sizeText(cut.width.value, cut.length.value, units)}`).join(', ') ||
+        '–'
       );
     }),
   ]);

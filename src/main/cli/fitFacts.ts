@@ -1,6 +1,8 @@
 import { type BorderWay, borderWays } from '../../shared/cloth/borderWays.ts';
 import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
+import { lengthsOn } from '../../shared/measure/fraction.ts';
+import { type Units, unitsOn } from '../../shared/measure/metric.ts';
 import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
 import type { Setting } from '../../shared/pattern/schema.ts';
 import type { Closing } from '../../shared/quilt/find/closeBorder.ts';
@@ -92,6 +94,8 @@ export interface PatternFit {
   readonly title: string;
   readonly edition: number;
   readonly fits: boolean;
+  /** What its lengths are said in; numbers are inches all the same. */
+  readonly units: Units;
   /** How the blocks are sewn together, and why so. */
   readonly assembly: Assembly;
   readonly sizes: readonly SizeFit[];
@@ -109,6 +113,7 @@ export function fitFacts(worked: WorkedOut): PatternFit {
     title: pattern.title,
     edition: pattern.edition.number,
     fits: !findings.some(({ level }) => level === 'stops'),
+    units: unitsOn(pattern.house.step),
     assembly,
     sizes,
     unfit: pattern.sizes.map(({ name }) => name).filter((name) => !fitting.has(name)),
@@ -147,7 +152,7 @@ function piecedBorders(quilt: WorkedSize['quilt'], { house }: WorkedOut['pattern
     if (units === undefined || closings === null) return [];
     const { width, length, across, down } = units;
     const ways = [...closings.spacers, ...closings.units, ...closings.changes];
-    const told = ways.map((closing) => ({ words: closingWords(closing), closing }));
+    const told = ways.map((closing) => ({ words: closingWords(closing, lengthsOn(house.step)), closing }));
     return [{ border, unit: { width, length }, across, down, closes: closings.closes, ways: told }];
   });
 }

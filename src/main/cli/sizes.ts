@@ -1,8 +1,8 @@
-import { yardsText } from '../../shared/measure/fraction.ts';
-import { lengthsOn } from '../../shared/measure/metric.ts';
+import { inchesText } from '../../shared/measure/fraction.ts';
+import { type Units, unitsOn } from '../../shared/measure/metric.ts';
 import { explain } from '../../shared/measure/traced.ts';
 import { bedTarget, plainTarget, type Target } from '../../shared/quilt/find/target.ts';
-import { type FoundSize, type FoundSizes, findSizes } from '../../shared/workroom/findSizes.ts';
+import { clothText, type FoundSize, type FoundSizes, findSizes } from '../../shared/workroom/findSizes.ts';
 import { Refused } from '../refusal.ts';
 import { EXIT } from './exit.ts';
 import { findingsText } from './findings.ts';
@@ -29,10 +29,10 @@ export function runSizes(file: string, wishes: SizeWishes, json: boolean, termin
   const most = mostOf(wishes.most);
   const { source, pattern } = openPattern(file);
   const found = findSizes(pattern, target, most);
-  const say = lengthsOn(pattern.house.step);
-  if (json) terminal.say(jsonText({ file, title: pattern.title, ...found }));
+  const units = unitsOn(pattern.house.step);
+  if (json) terminal.say(jsonText({ file, title: pattern.title, ...found }, units));
   else {
-    const told = [headText(found), ...found.sizes.map((size, i) => sizeText(size, i + 1, say))];
+    const told = [headText(found, units), ...found.sizes.map((size, i) => sizeText(size, i + 1, units))];
     const findings = findingsText(found.findings, source);
     terminal.say([...told, ...(findings === '' ? [] : [findings])].join('\n\n'));
   }
@@ -61,18 +61,19 @@ function mostOf(text = '8'): number {
   return most;
 }
 
-function headText({ target }: FoundSizes): string {
-  return `Asked for: ${explain(target.width)}\n           ${explain(target.height)}`;
+function headText({ target }: FoundSizes, units: Units): string {
+  return `Asked for: ${explain(target.width, units)}\n           ${explain(target.height, units)}`;
 }
 
-function sizeText(size: FoundSize, place: number, say: (length: number) => string): string {
+function sizeText(size: FoundSize, place: number, units: Units): string {
+  const say = (length: number) => inchesText(length, units);
   const { across, down, block, borders, finished, yards, reasons } = size;
   const changed = Object.entries(borders).map(([id, width]) => `border ${id} ${say(width)}`);
   const head = [
     `${place}. ${say(finished.width.value)} × ${say(finished.height.value)}`,
     `${across} by ${down} blocks of ${say(block)}`,
     ...changed,
-    `${yardsText(Math.round(yards * 8) / 8)} in all`,
+    `${clothText(yards, units)} in all`,
   ].join(', ');
   const rows = reasons.map(({ speaks, words }) => [speaks === 'for' ? '+' : '−', words]);
   return `${head}\n${tableText([{ title: '' }, { title: '' }], rows, 4)}`;

@@ -26,8 +26,19 @@ function inlineText(inline: Inline): string {
 }
 
 function numberText({ field, show }: Exclude<Inline, string | { strong: string }>): string {
-  if (show === 'length') return unparted(inchesText(field.value));
-  return unparted(show === 'yards' ? yardsText(field.value) : fractionOf(field.value)).replaceAll(' ', HARD);
+  const { value } = field;
+  switch (show) {
+    case 'length':
+      return unparted(inchesText(value));
+    case 'centimetres':
+      return inchesText(value, 'centimetres').replaceAll(' ', HARD);
+    case 'yards':
+      return unparted(yardsText(value)).replaceAll(' ', HARD);
+    case 'metres':
+      return yardsText(value, 'centimetres').replaceAll(' ', HARD);
+    case 'count':
+      return unparted(fractionOf(value)).replaceAll(' ', HARD);
+  }
 }
 
 /** Keeps a fraction by its whole number, and the two sides of a size together. */

@@ -1,4 +1,5 @@
 import { longer } from '../measure/inches.ts';
+import { CENTIMETRE, isMetric } from '../measure/metric.ts';
 import { count, given, named, plus, rounded, type Traced, type TracedSize, times } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Quilt } from '../quilt/quilt.ts';
@@ -6,13 +7,16 @@ import type { BackingNeed, BattingNeed } from './cloth.ts';
 import { widthsFor } from './join.ts';
 import { bought } from './yards.ts';
 
-/** Backing and batting are asked for in whole inches. */
-const WHOLE_INCH = 1;
+/** Backing and batting are asked for in whole inches, or whole centimetres. */
+function wholeOf({ house }: Pattern): number {
+  return isMetric(house.step) ? CENTIMETRE : 1;
+}
 
-/** The top as it is laid on the batting, and as far beyond each side as the pattern says, in whole inches, up. */
-function beyond(quilt: Quilt, { backing }: Pattern): TracedSize {
+/** The top as it is laid on the batting, and as far beyond each side as the pattern says, in whole inches or centimetres, up. */
+function beyond(quilt: Quilt, pattern: Pattern): TracedSize {
+  const { backing } = pattern;
   const extra = times(count(2, ''), given(backing.beyond, 'beyond each side'));
-  const side = (top: Traced) => rounded(plus(named(top, 'top'), extra), WHOLE_INCH, 'up');
+  const side = (top: Traced) => rounded(plus(named(top, 'top'), extra), wholeOf(pattern), 'up');
   return { width: side(quilt.unfinished.width), height: side(quilt.unfinished.height) };
 }
 

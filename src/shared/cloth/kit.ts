@@ -1,3 +1,4 @@
+import { clothStep } from '../measure/metric.ts';
 import { count, given, inYards, named, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { Cloth } from './cloth.ts';
@@ -59,7 +60,7 @@ function kitCloth(fabric: string, uses: readonly string[], each: Traced, kits: n
   const cut = times(count(kits, kits === 1 ? 'kit' : 'kits'), named(each, 'each'));
   const bolt =
     house.squaring === 0 ? cut : plus(cut, named(inYards(given(house.squaring, 'squaring up')), 'squaring up'));
-  return { fabric, uses, each, bolt: rounded(bolt, house.yardStep, 'up') };
+  return { fabric, uses, each, bolt: rounded(bolt, clothStep(house), 'up') };
 }
 
 /** "3 fat quarters of Sand". */

@@ -1,3 +1,4 @@
+import { clothStep } from '../measure/metric.ts';
 import { given, inYards, named, over, plus, rounded, type Traced } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 
@@ -9,7 +10,7 @@ export function yardsFor(strips: Traced, house: House): Traced {
 
 /** What to buy for so much cloth: what the wash takes is added, and yards are rounded up last. */
 export function bought(cloth: Traced, house: House): Traced {
-  return rounded(inYards(beforeWash(cloth, house)), house.yardStep, 'up');
+  return rounded(inYards(beforeWash(cloth, house)), clothStep(house), 'up');
 }
 
 /** Cloth that is still so long once it is washed: a twentieth lost leaves nineteen parts of twenty, so it is divided by 0.95. */

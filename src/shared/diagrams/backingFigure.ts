@@ -1,5 +1,6 @@
 import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
+import type { Units } from '../measure/metric.ts';
 import type { Figure, Mark } from './figure.ts';
 import { boxLine, boxOutline, framed, line } from './marks.ts';
 import { measuredLine } from './measured.ts';
@@ -18,6 +19,7 @@ export interface BackingToDraw {
 export function backingFigure(
   backing: BackingToDraw,
   quilt: { readonly width: Inches; readonly height: Inches },
+  units: Units = 'inches',
 ): Figure {
   const { fabric, width, height } = backing;
   const out = Math.max(width, height) * 0.07;
@@ -27,12 +29,12 @@ export function backingFigure(
     { kind: 'area', outlines: [boxOutline(whole)], fabric, tone: 'wrong', edge: 'unit' },
     ...seamLines(backing),
     boxLine(top, 'patch'),
-    ...measuredLine({ x: 0, y: height + out }, { x: width, y: height + out }, inchesText(width), out * 0.6),
-    ...measuredLine({ x: -out, y: 0 }, { x: -out, y: height }, inchesText(height), out * 0.6),
+    ...measuredLine({ x: 0, y: height + out }, { x: width, y: height + out }, inchesText(width, units), out * 0.6),
+    ...measuredLine({ x: -out, y: 0 }, { x: -out, y: height }, inchesText(height, units), out * 0.6),
   ];
   const seams =
     backing.seams === 'none' ? 'in one piece' : `in ${backing.panels} panels, seams running ${backing.seams}`;
-  const alt = `The backing, ${inchesText(width)} by ${inchesText(height)}, ${seams}; the quilt top lies inside it.`;
+  const alt = `The backing, ${inchesText(width, units)} by ${inchesText(height, units)}, ${seams}; the quilt top lies inside it.`;
   return framed(marks, alt, { left: out * 0.5, bottom: out * 0.5 });
 }
 

@@ -1,4 +1,5 @@
 import { sizeText } from '../measure/fraction.ts';
+import type { Units } from '../measure/metric.ts';
 import type { Log } from '../piecing/piecing.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import { outlineOf, piecesOf } from '../quilt/onPoint/pieces.ts';
@@ -17,7 +18,12 @@ import { scrapsIn } from './scraps.ts';
  * are sewn, each with the size it is cut.
  * @param border the border's id
  */
-export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], border: string): Figure {
+export function borderFigure(
+  quilt: Quilt,
+  blocks: readonly FigureBlock[],
+  border: string,
+  units: Units = 'inches',
+): Figure {
   const { before, logs } = borderIn(quilt.root, border);
   const under = before.flatMap((part) => leavesOf<QuiltLeaf>(part)).flatMap(piecesOf);
   const top = boxAround(under.flatMap((leaf) => [...outlineOf(leaf)]));
@@ -25,10 +31,10 @@ export function borderFigure(quilt: Quilt, blocks: readonly FigureBlock[], borde
   const marks = [
     ...paleMarks(under, blocks, scrapsIn(quilt, blocks)),
     boxLine(top, 'unit'),
-    ...logs.flatMap((log, i) => logMarks(log, i + 1, gap, blocks, scrapsIn(quilt, blocks))),
+    ...logs.flatMap((log, i) => logMarks(log, i + 1, gap, blocks, units, scrapsIn(quilt, blocks))),
   ];
   const strips = logs.flatMap(({ part }) => leavesOf<QuiltLeaf>(part)).filter((leaf) => leaf.kind === 'strip');
-  const sewn = strips.length > 0 ? strips.map((s) => `${s.side} ${cutText(s)}`) : logs.map(({ side }) => side);
+  const sewn = strips.length > 0 ? strips.map((s) => `${s.side} ${cutText(s, units)}`) : logs.map(({ side }) => side);
   const alt = `The border’s strips in the order they are sewn: ${sewn.join(', ')}.`;
   const beside = gap * 0.7;
   return framed(marks, alt, { left: beside, right: beside, top: beside, bottom: beside });
@@ -58,8 +64,8 @@ function isOf({ part }: Log<QuiltLeaf>, border: string): boolean {
   return leavesOf<QuiltLeaf>(part).some((leaf) => leaf.kind !== 'on-point' && leaf.border === border);
 }
 
-function cutText({ cutWidth, cutLength }: StripLeaf): string {
-  return sizeText(cutWidth.value, cutLength.value);
+function cutText({ cutWidth, cutLength }: StripLeaf, units: Units): string {
+  return sizeText(cutWidth.value, cutLength.value, units);
 }
 
 function paleMarks(leaves: readonly TopPiece[], blocks: readonly FigureBlock[], scraps?: Scraps): readonly Mark[] {
@@ -73,6 +79,7 @@ function logMarks(
   order: number,
   gap: number,
   blocks: readonly FigureBlock[],
+  units: Units,
   scraps?: Scraps,
 ): readonly Mark[] {
   const by = outward(HERE, side, gap);
@@ -86,16 +93,16 @@ function logMarks(
     ...areasOf(gathering.cloth, 'full', 'unit', border === undefined ? undefined : `border ${border}`),
     ...leaves.map((leaf) => pieceLine(leaf, by)),
     letter(String(order), middleOf(box), 'number'),
-    ...strips.slice(0, 1).map((strip) => cutLetter(strip, box, gap)),
+    ...strips.slice(0, 1).map((strip) => cutLetter(strip, box, gap, units)),
   ];
 }
 
 const UPRIGHT: Readonly<Record<Side, boolean>> = { left: true, right: true, top: false, bottom: false };
 
 /** The cut size stands outside the strip, along it. */
-function cutLetter(strip: StripLeaf, box: QuiltPart['box'], gap: number): Letter {
+function cutLetter(strip: StripLeaf, box: QuiltPart['box'], gap: number, units: Units): Letter {
   const middle = middleOf(box);
   const upright = UPRIGHT[strip.side];
   const reach = (upright ? box.width : box.height) / 2 + gap * 0.8;
-  return { ...letter(cutText(strip), outward(middle, strip.side, reach), 'measure'), upright };
+  return { ...letter(cutText(strip, units), outward(middle, strip.side, reach), 'measure'), upright };
 }

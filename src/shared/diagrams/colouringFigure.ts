@@ -1,3 +1,4 @@
+import type { Units } from '../measure/metric.ts';
 import type { Quilt } from '../quilt/quilt.ts';
 import type { FigureBlock } from './blockCloth.ts';
 import type { Figure } from './figure.ts';
@@ -6,7 +7,7 @@ import { gatherCloth } from './quiltCloth.ts';
 import { quiltAlt } from './quiltFigure.ts';
 
 /** The quilt as outlines only, for a maker to colour. */
-export function colouringFigure(quilt: Quilt, blocks: readonly FigureBlock[]): Figure {
+export function colouringFigure(quilt: Quilt, blocks: readonly FigureBlock[], units: Units = 'inches'): Figure {
   const gathering = gatherCloth(blocks);
   for (const leaf of [...quilt.blocks, ...quilt.patches, ...quilt.triangles, ...quilt.strips]) gathering.add(leaf);
   const [width, height] = [quilt.finished.width.value, quilt.finished.height.value];
@@ -18,6 +19,6 @@ export function colouringFigure(quilt: Quilt, blocks: readonly FigureBlock[]): F
       { kind: 'area', outlines, fabric: null, tone: 'full', edge: 'patch' },
       boxLine({ x: 0, y: 0, width, height }, 'unit'),
     ],
-    alt: `${quiltAlt(quilt)} Outlines to colour.`,
+    alt: `${quiltAlt(quilt, undefined, units)} Outlines to colour.`,
   };
 }

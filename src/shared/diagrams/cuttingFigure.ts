@@ -1,6 +1,7 @@
 import type { Box } from '../drawing/turn.ts';
 import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
+import type { Units } from '../measure/metric.ts';
 import type { Figure, Mark } from './figure.ts';
 import { boxLine, boxOutline, framed, letter, line, middleOf, plainArea } from './marks.ts';
 import { measuredLine } from './measured.ts';
@@ -31,16 +32,19 @@ export function cuttingFigure(
   width: Inches,
   strips: readonly StripToCut[],
   lit: ReadonlySet<string> = NONE,
+  units: Units = 'inches',
 ): Figure {
   const gap = width * 0.03;
-  const marks: Mark[] = [...measuredLine({ x: 0, y: 0 }, { x: width, y: 0 }, `${inchesText(width)} usable width`, gap)];
+  const marks: Mark[] = [
+    ...measuredLine({ x: 0, y: 0 }, { x: width, y: 0 }, `${inchesText(width, units)} usable width`, gap),
+  ];
   let y = gap * 1.4;
   for (const strip of strips) {
-    marks.push(...stripMarks(fabric, width, strip, y, gap, lit));
+    marks.push(...stripMarks(fabric, width, strip, y, gap, lit, units));
     y += strip.height + gap;
   }
   const kinds = strips.length === 1 ? 'one kind of strip' : `${strips.length} kinds of strip`;
-  return framed(marks, `How the cloth is cut: ${kinds} across ${inchesText(width)}.`, {
+  return framed(marks, `How the cloth is cut: ${kinds} across ${inchesText(width, units)}.`, {
     top: gap,
     left: gap * 3.6,
     right: gap * 4.2,
@@ -54,6 +58,7 @@ function stripMarks(
   y: Inches,
   gap: Inches,
   lit: ReadonlySet<string>,
+  units: Units,
 ): readonly Mark[] {
   const whole = { x: 0, y, width, height: strip.height };
   const marks: Mark[] = [plainArea([boxOutline(whole)], null, 'full', 'none')];
@@ -67,7 +72,7 @@ function stripMarks(
     x += count * across;
   }
   marks.push(boxLine(whole, 'cut'));
-  marks.push(letter(inchesText(strip.height), { x: -gap * 0.4, y: y + strip.height / 2 }, 'measure', 'end'));
+  marks.push(letter(inchesText(strip.height, units), { x: -gap * 0.4, y: y + strip.height / 2 }, 'measure', 'end'));
   marks.push(letter(`× ${strip.times}`, { x: width + gap * 0.4, y: y + strip.height / 2 }, 'measure', 'start'));
   return marks;
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../drawing/turn.ts';
+import { centimetresOf, type Units } from '../measure/metric.ts';
 import type { FoundationPaper } from '../piecing/foundation/paper.ts';
 import type { Figure, Mark } from './figure.ts';
 import { boxAround, framed, letter } from './marks.ts';
@@ -9,7 +10,10 @@ import { roomInside } from './roomInside.ts';
  * The lines between areas are sewn on in the order of the numbers, the whole line outside is trimmed on, and the stitches
  * inside it are where the section is sewn to others.
  */
-export function foundationFigure({ letter: section, cut, finished, areas }: FoundationPaper): Figure {
+export function foundationFigure(
+  { letter: section, cut, finished, areas }: FoundationPaper,
+  units: Units = 'inches',
+): Figure {
   const seams = areas.flatMap(({ seam }): Mark[] => {
     return seam === null ? [] : [{ kind: 'line', pen: 'unit', points: seam.map(mirrored) }];
   });
@@ -25,7 +29,7 @@ export function foundationFigure({ letter: section, cut, finished, areas }: Foun
   ];
   const { width, height } = boxAround(cut);
   const which = section === '' ? 'Paper' : `Paper ${section}`;
-  const alt = `${which}, mirrored, ${round(width)} by ${round(height)} inches: ${areas.length} areas numbered in sewing order.`;
+  const alt = `${which}, mirrored, ${round(width, units)} by ${round(height, units)} ${units}: ${areas.length} areas numbered in sewing order.`;
   return framed(marks, alt);
 }
 
@@ -37,6 +41,6 @@ function mirrored({ x, y }: Point): Point {
   return { x: -x, y };
 }
 
-function round(length: number): string {
-  return String(Number(length.toFixed(2)));
+function round(length: number, units: Units): string {
+  return units === 'inches' ? String(Number(length.toFixed(2))) : centimetresOf(length);
 }

@@ -1,4 +1,5 @@
 import { fractionOf } from '../measure/fraction.ts';
+import { centimetresOf, type Units } from '../measure/metric.ts';
 import type { BlockLeaf, Quilt } from '../quilt/quilt.ts';
 import { areasOf, type FigureBlock } from './blockCloth.ts';
 import { borderIds } from './borderFigure.ts';
@@ -9,6 +10,8 @@ import { scrapsIn } from './scraps.ts';
 import { turnMark } from './turnMark.ts';
 
 export interface QuiltFigureOptions {
+  /** What its size is told in, in words; left out, inches. */
+  readonly units?: Units;
   /** With its borders; without, the blocks alone in their place. */
   readonly borders: boolean;
   /** An arrow in each block that points where its top lies. */
@@ -37,7 +40,7 @@ export function quiltFigure(quilt: Quilt, blocks: readonly FigureBlock[], option
   if (borders && edges !== 'none') marks.push(boxLine({ x: 0, y: 0, width, height }, 'unit'));
   if (options.turns === 'arrows') marks.push(...turnMarks(quilt, options.letters === true));
   if (options.letters) marks.push(...blockLetters(quilt, options.turns === 'arrows'));
-  return { width, height, marks, alt: quiltAlt(quilt, options.name) };
+  return { width, height, marks, alt: quiltAlt(quilt, options.name, options.units) };
 }
 
 /** How every block lies. Letters beside them tell which are mirrored; without letters feet do, when any is. */
@@ -63,11 +66,12 @@ function inSetting({ blocks }: Quilt): readonly BlockLeaf[] {
 }
 
 /** What the quilt is, in a sentence. */
-export function quiltAlt(quilt: Quilt, name = 'The quilt'): string {
+export function quiltAlt(quilt: Quilt, name = 'The quilt', units: Units = 'inches'): string {
   const borders = borderIds(quilt).length;
   const bordered = borders === 0 ? 'no borders' : borders === 1 ? 'one border' : `${borders} borders`;
-  const [width, height] = [fractionOf(quilt.finished.width.value), fractionOf(quilt.finished.height.value)];
-  return `${name}: ${blocksAlt(quilt)} with ${bordered}, ${width} by ${height} inches finished.`;
+  const say = units === 'inches' ? fractionOf : centimetresOf;
+  const [width, height] = [say(quilt.finished.width.value), say(quilt.finished.height.value)];
+  return `${name}: ${blocksAlt(quilt)} with ${bordered}, ${width} by ${height} ${units} finished.`;
 }
 
 function blocksAlt(quilt: Quilt): string {

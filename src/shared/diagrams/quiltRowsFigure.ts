@@ -1,4 +1,5 @@
 import type { Box } from '../drawing/turn.ts';
+import type { Units } from '../measure/metric.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
 import { centreOf, hasLines, holdsBlock } from '../quilt/lines.ts';
@@ -27,13 +28,20 @@ interface Line {
  * The blocks in rows (or columns) pulled apart: each has its number, an arrow for the way its seams are pressed, and the
  * seams between rows have theirs in the gaps.
  */
-export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pressing?: PressingPlan): Figure {
+export function quiltRowsFigure(
+  quilt: Quilt,
+  blocks: readonly FigureBlock[],
+  pressing?: PressingPlan,
+  units: Units = 'inches',
+): Figure {
   const { part, path } = centreOf(quilt.root);
   const gap = Math.min(quilt.block.width, quilt.block.height) * 0.3;
   if (isLeaf<QuiltLeaf>(part) && part.kind === 'on-point') {
     const rows = part.rows.filter(({ kind }) => kind === 'blocks').length;
     const marks = onPointMarks(part, path, gap, blocks, pressing, scrapsIn(quilt, blocks));
-    return framed(marks, `${quiltAlt(quilt)} Its ${rows} diagonal rows are drawn apart.`, { left: gap * 0.6 });
+    return framed(marks, `${quiltAlt(quilt, undefined, units)} Its ${rows} diagonal rows are drawn apart.`, {
+      left: gap * 0.6,
+    });
   }
   const options = { gap: (at: string) => (at === path ? gap : 0), ...(pressing === undefined ? {} : { pressing }) };
   const pulled = pullApart<QuiltLeaf>(part, options, path, HERE);
@@ -49,7 +57,7 @@ export function quiltRowsFigure(quilt: Quilt, blocks: readonly FigureBlock[], pr
   const many = lines.filter((line) => line.blocks).length;
   const words = along === 'across' ? 'rows' : 'columns';
   const beside = along === 'across' ? { left: gap * 0.6 } : { top: gap * 0.6 };
-  return framed(marks, `${quiltAlt(quilt)} Its ${many} ${words} are drawn apart.`, beside);
+  return framed(marks, `${quiltAlt(quilt, undefined, units)} Its ${many} ${words} are drawn apart.`, beside);
 }
 
 function inColumns(part: QuiltPart): boolean {

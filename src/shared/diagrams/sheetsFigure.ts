@@ -1,6 +1,7 @@
 import type { Box, Point } from '../drawing/turn.ts';
 import { inchesText } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
+import type { Units } from '../measure/metric.ts';
 import { namesOf, pieceOf, type StripToCut } from './cuttingFigure.ts';
 import type { Figure, Mark } from './figure.ts';
 import { boxLine, boxOutline, framed, letter, plainArea } from './marks.ts';
@@ -26,15 +27,16 @@ export function sheetsFigure(
   sheet: SheetSize,
   plans: readonly SheetToCut[],
   lit: ReadonlySet<string> = new Set(),
+  units: Units = 'inches',
 ): Figure {
   const gap = 2.4;
   const columns = Math.max(1, Math.floor((ABREAST + gap) / (sheet.width + gap)));
   const marks = plans.flatMap((plan, i) => {
     const at = { x: (i % columns) * (sheet.width + gap), y: Math.floor(i / columns) * (sheet.height + 2 * gap) };
-    return sheetMarks(fabric, sheet, plan, at, lit);
+    return sheetMarks(fabric, sheet, plan, at, lit, units);
   });
   const kinds = plans.length === 1 ? 'one kind of sheet' : `${plans.length} kinds of sheet`;
-  const measure = `${inchesText(sheet.width)} by ${inchesText(sheet.height)}`;
+  const measure = `${inchesText(sheet.width, units)} by ${inchesText(sheet.height, units)}`;
   const rest = Math.max(0, ABREAST - columns * sheet.width - (columns - 1) * gap);
   return framed(marks, `How the sheets are cut: ${kinds}, ${measure}.`, { top: gap, right: rest });
 }
@@ -45,6 +47,7 @@ function sheetMarks(
   { times, lengthwise, strips }: SheetToCut,
   at: Point,
   lit: ReadonlySet<string>,
+  units: Units,
 ): readonly Mark[] {
   const whole = { ...at, ...sheet };
   const marks: Mark[] = [plainArea([boxOutline(whole)], null, 'full', 'none')];
@@ -61,7 +64,7 @@ function sheetMarks(
       marks.push(boxLine(place({ x: 0, y: from - strip.height, width: edge, height: strip.height }), 'cut'));
     }
   }
-  const words = `× ${times}   ${inchesText(sheet.width)} × ${inchesText(sheet.height)}`;
+  const words = `× ${times}   ${inchesText(sheet.width, units)} × ${inchesText(sheet.height, units)}`;
   return [
     ...marks,
     boxLine(whole, 'unit'),

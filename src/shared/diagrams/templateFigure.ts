@@ -1,4 +1,5 @@
 import type { Point } from '../drawing/turn.ts';
+import { centimetresOf, type Units } from '../measure/metric.ts';
 import type { Template } from '../piecing/templates/template.ts';
 import type { Figure, Mark } from './figure.ts';
 import { boxAround, framed, letter, line } from './marks.ts';
@@ -9,7 +10,7 @@ import { roomInside } from './roomInside.ts';
  * the straight grain, and its name.
  * @param name what the chart calls the piece, such as its letter
  */
-export function templateFigure({ cut, finished, notches }: Template, name: string): Figure {
+export function templateFigure({ cut, finished, notches }: Template, name: string, units: Units = 'inches'): Figure {
   const { width, height } = boxAround(cut);
   const marks: Mark[] = [
     { kind: 'line', pen: 'unit', points: closed(cut) },
@@ -18,7 +19,7 @@ export function templateFigure({ cut, finished, notches }: Template, name: strin
     ...grainAndName(finished, name),
   ];
   const alt =
-    `Template ${name}: its cutting line, ${round(width)} by ${round(height)} inches, its seam line inside it and the ` +
+    `Template ${name}: its cutting line, ${round(width, units)} by ${round(height, units)} ${units}, its seam line inside it and the ` +
     'straight grain.';
   return framed(marks, alt);
 }
@@ -27,8 +28,8 @@ function closed(points: readonly Point[]): readonly Point[] {
   return [...points, points[0] as Point];
 }
 
-function round(length: number): string {
-  return String(Number(length.toFixed(2)));
+function round(length: number, units: Units): string {
+  return units === 'inches' ? String(Number(length.toFixed(2))) : centimetresOf(length);
 }
 
 /** The arrow runs up and down, as the patch lies in its unit; the name stands beside it. */

@@ -15,6 +15,8 @@ export interface Named {
   /** The size's name. */
   readonly size: string;
   readonly path: string;
+  /** How lengths are said; left out, in inches. */
+  readonly say?: (length: Inches) => string;
 }
 
 /** A block sewn on paper at one size. */
@@ -145,10 +147,13 @@ function evenly(parts: number, sewn: Inches, design: Inches): readonly Stop[] {
   }));
 }
 
-function misfitFindings(misfits: readonly Misfit[], { letter, size, path }: Named): readonly Finding[] {
+function misfitFindings(
+  misfits: readonly Misfit[],
+  { letter, size, path, say = inchesText }: Named,
+): readonly Finding[] {
   const [worst] = [...misfits].sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
   if (worst === undefined) return [];
-  const amount = inchesText(Math.abs(worst.by));
+  const amount = say(Math.abs(worst.by));
   const others = misfits.length > 1 ? ` Of its seams, ${misfits.length} do not agree.` : '';
   const what =
     worst.kind === 'length'
@@ -161,13 +166,13 @@ function misfitFindings(misfits: readonly Misfit[], { letter, size, path }: Name
 
 const MEND = 'Choose a block size whose units fall on the ruler’s marks.';
 
-function driftFindings(sewn: Sewn, { letter, size, path }: Named): readonly Finding[] {
+function driftFindings(sewn: Sewn, { letter, size, path, say = inchesText }: Named): readonly Finding[] {
   const width = sewn.width - sewn.design.width;
   const height = sewn.height - sewn.design.height;
   if (same(width, 0) && same(height, 0)) return [];
   const by = Math.abs(width) >= Math.abs(height) ? width : height;
   const what =
-    `Cut on the ruler’s marks, block ${letter} comes out ${inchesText(Math.abs(by))} ` +
-    `${by < 0 ? 'smaller' : 'larger'} than ${inchesText(sewn.design.width)} in ${size}.`;
+    `Cut on the ruler’s marks, block ${letter} comes out ${say(Math.abs(by))} ` +
+    `${by < 0 ? 'smaller' : 'larger'} than ${say(sewn.design.width)} in ${size}.`;
   return [{ level: levelOf(by), what, where: { path, size, on: letter }, by, mend: MEND }];
 }

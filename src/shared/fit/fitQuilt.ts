@@ -1,5 +1,5 @@
 import type { Finding } from '../measure/finding.ts';
-import { inchesText } from '../measure/fraction.ts';
+import { lengthsOn } from '../measure/fraction.ts';
 import { type Inches, longer } from '../measure/inches.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { childrenOf, isLeaf } from '../piecing/tree.ts';
@@ -42,7 +42,7 @@ export function fitQuilt(pattern: Pattern, size: Size, quilt: Quilt, blocks: Rea
   };
   const triangles = onPoint.flatMap((sewn) => sewn.triangles);
   const findings = findingsOf(whole.misfits, pattern, size, quilt);
-  return { up: whole, findings: [...findings, ...triangleFindings(triangles, size)] };
+  return { up: whole, findings: [...findings, ...triangleFindings(triangles, size, lengthsOn(pattern.house.step))] };
 }
 
 /** What a block or a plain piece of the setting measures as it is made. */
@@ -77,6 +77,8 @@ function patchSewn({ cut, box }: PatchLeaf, seam: Inches): Sewn {
   return plainSewn(cut.width.value - 2 * seam, cut.height.value - 2 * seam, design);
 }
 
+type Say = (length: Inches) => string;
+
 /** What a misfit is told of: a border, the sashing, or the rows of blocks. */
 type Subject =
   | { readonly kind: 'border'; readonly id: string }
@@ -92,6 +94,7 @@ function subjectOf(leaf: QuiltLeaf | undefined): Subject {
 
 function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): readonly Finding[] {
   const leaves = leavesByBox(quilt.root);
+  const say = lengthsOn(pattern.house.step);
   const told = new Map<string, { readonly subject: Subject; readonly misfits: Misfit[] }>();
   for (const misfit of misfits) {
     const subject = subjectOf(leaves.get(misfit.box));
@@ -102,7 +105,7 @@ function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, qu
   }
   return [...told.values()].map(({ subject, misfits: some }) => {
     if (subject.kind === 'border') return borderFinding(subject.id, some, pattern, size, quilt);
-    return subject.kind === 'sashing' ? sashingFinding(some, size) : rowFinding(some, size);
+    return subject.kind === 'sashing' ? sashingFinding(some, size, say) : rowFinding(some, size, say);
   });
 }
 
@@ -133,14 +136,15 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   const index = pattern.borders.findIndex((border) => border.id === id);
   const name = pattern.borders[index]?.name ?? id;
   const { by, box } = worstOf(misfits);
+  const say = lengthsOn(pattern.house.step);
   const sides = misfits.length === 1 ? 'on one side' : `on ${misfits.length} sides`;
-  const what = `${name} is ${inchesText(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
+  const what = `${name} is ${say(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
   const where = { path: `borders[${index}]`, size: size.name, on: 'quilt', box };
   const { setting, house } = pattern;
   const exact =
     setting.kind === 'on-point' && setting.triangles.fit === 'exact' && !longer(Math.abs(by), house.step / 2);
   const closings = closingsOf(quilt, id, house);
-  const closing = closings === null || closings.closes ? null : bestClosing(closings);
+  const closing = closings === null || closings.closes ? null : bestClosing(closings, say);
   if (closing !== null) return { level: levelOf(by), what, where, by, mend: closing };
   const mend = exact
     ? 'Let the triangles be rounded up: the setting then ends on a mark of the ruler.'
@@ -148,9 +152,9 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   return { level: levelOf(by), what, where, by, mend };
 }
 
-function sashingFinding(misfits: readonly Misfit[], size: Size): Finding {
+function sashingFinding(misfits: readonly Misfit[], size: Size, say: Say): Finding {
   const { by, box, kind } = worstOf(misfits);
-  const amount = inchesText(Math.abs(by));
+  const amount = say(Math.abs(by));
   const many = misfits.length === 1 ? 'one seam' : `${misfits.length} seams`;
   const what =
     kind === 'length'
@@ -160,9 +164,9 @@ function sashingFinding(misfits: readonly Misfit[], size: Size): Finding {
   return { level: levelOf(by), what, where, by, mend: `${MEND}, and a sashing width that does.` };
 }
 
-function rowFinding(misfits: readonly Misfit[], size: Size): Finding {
+function rowFinding(misfits: readonly Misfit[], size: Size, say: Say): Finding {
   const { by, box, kind } = worstOf(misfits);
-  const amount = inchesText(Math.abs(by));
+  const amount = say(Math.abs(by));
   const where = { path: 'setting', size: size.name, on: 'quilt', box };
   const what =
     kind === 'length'
@@ -171,10 +175,10 @@ function rowFinding(misfits: readonly Misfit[], size: Size): Finding {
   return { level: levelOf(by), what, where, by };
 }
 
-function triangleFindings(misfits: readonly Misfit[], size: Size): readonly Finding[] {
+function triangleFindings(misfits: readonly Misfit[], size: Size, say: Say): readonly Finding[] {
   if (misfits.length === 0) return [];
   const { by, box } = worstOf(misfits);
-  const what = `The triangles at the edge are ${inchesText(by)} short in ${size.name}.`;
+  const what = `The triangles at the edge are ${say(by)} short in ${size.name}.`;
   const where = { path: 'setting.triangles', size: size.name, on: 'quilt', box };
   return [{ level: levelOf(by), what, where, by, mend: 'Let them be rounded up, or float.' }];
 }

@@ -1,4 +1,5 @@
 import { type Inches, same } from './inches.ts';
+import { centimetresOf, metresOf, type Units, unitsOn } from './metric.ts';
 
 /** The fractions that have a character of their own in the house fonts. */
 const GLYPHS: Readonly<Record<string, string>> = {
@@ -66,17 +67,23 @@ export function fractionOf(value: number): string {
   return negative ? `−${text}` : text;
 }
 
-/** A length with its inch mark: `8½″`. */
-export function inchesText(value: Inches): string {
-  return `${fractionOf(value)}″`;
+/** A length with its mark: `8½″`, or `21.5 cm`. */
+export function inchesText(value: Inches, units: Units = 'inches'): string {
+  return units === 'inches' ? `${fractionOf(value)}″` : `${centimetresOf(value)} cm`;
 }
 
 /** A rectangle as makers write it, width first: `2½″ × 4½″`; one figure for a square is left to the caller. */
-export function sizeText(width: Inches, height: Inches): string {
-  return `${inchesText(width)} × ${inchesText(height)}`;
+export function sizeText(width: Inches, height: Inches, units: Units = 'inches'): string {
+  return `${inchesText(width, units)} × ${inchesText(height, units)}`;
 }
 
-/** Yards as a shop cuts them: `2⅝ yd`. */
-export function yardsText(yards: number): string {
-  return `${fractionOf(yards)} yd`;
+/** Cloth as a shop cuts it: `2⅝ yd`, or `2.4 m`. */
+export function yardsText(yards: number, units: Units = 'inches'): string {
+  return units === 'inches' ? `${fractionOf(yards)} yd` : `${metresOf(yards)} m`;
+}
+
+/** How lengths are said where a pattern is cut with this ruler. */
+export function lengthsOn(step: Inches): (value: Inches) => string {
+  const units = unitsOn(step);
+  return (value) => inchesText(value, units);
 }

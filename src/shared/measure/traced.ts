@@ -1,5 +1,6 @@
 import { fractionOf, inchesText, yardsText } from './fraction.ts';
-import { type Inches, toRuler, type Way } from './inches.ts';
+import { INCHES_PER_YARD, type Inches, toRuler, type Way } from './inches.ts';
+import { centimetresOf, metresOf, type Units } from './metric.ts';
 
 /** What a traced number counts. */
 export type Unit = 'inch' | 'yard' | 'count';
@@ -69,31 +70,42 @@ export function named(traced: Traced, name: string): Traced {
   return { ...traced, name };
 }
 
+const IN_A_YARD = count(INCHES_PER_YARD, 'inches in a yard');
+
 /** The same length said in yards. */
 export function inYards(length: Traced): Traced {
-  return { ...over(length, count(36, 'inches in a yard')), unit: 'yard' };
+  return { ...over(length, IN_A_YARD), unit: 'yard' };
 }
 
-/** The number as it is printed, with its unit mark: `8½″`, `2⅝ yd`, `12`. */
-export function tracedText(traced: Traced): string {
-  if (traced.unit === 'inch') return inchesText(traced.value);
-  return traced.unit === 'yard' ? yardsText(traced.value) : fractionOf(traced.value);
+/** The number as it is printed, with its unit mark: `8½″`, `2⅝ yd`, `12`; or `21.5 cm`, `2.4 m`. */
+export function tracedText(traced: Traced, units: Units = 'inches'): string {
+  if (traced.unit === 'inch') return inchesText(traced.value, units);
+  return traced.unit === 'yard' ? yardsText(traced.value, units) : fractionOf(traced.value);
 }
 
-function quoted(part: Traced): string {
-  return part.name === undefined ? sumText(part) : `${fractionOf(part.value)} ${part.name}`.trim();
+/** A number of a sum without its mark, in what is said. */
+function bare(value: number, unit: Unit, units: Units): string {
+  if (units === 'inches' || unit === 'count') return fractionOf(value);
+  return unit === 'inch' ? centimetresOf(value) : metresOf(value);
 }
 
-function bracketed(part: Traced, op: Op): string {
+function quoted(part: Traced, units: Units): string {
+  if (part === IN_A_YARD && units === 'centimetres') return '100 cm in a metre';
+  if (part.name === undefined) return sumText(part, units);
+  return `${bare(part.value, part.unit, units)} ${part.name}`.trim();
+}
+
+function bracketed(part: Traced, op: Op, units: Units): string {
   const loose = part.name === undefined && part.how.kind === 'sum' && (part.how.op === '+' || part.how.op === '−');
-  return loose && op !== '+' ? `(${sumText(part)})` : quoted(part);
+  return loose && op !== '+' ? `(${sumText(part, units)})` : quoted(part, units);
 }
 
-function sumText(traced: Traced): string {
+function sumText(traced: Traced, units: Units): string {
   const { how } = traced;
-  if (how.kind === 'given') return `${fractionOf(traced.value)} ${traced.name ?? ''}`.trim();
-  if (how.kind === 'rounded') return `${quoted(how.of)}, ${wayText(how.way)} ${fractionOf(how.step)}`;
-  return how.of.map((part) => bracketed(part, how.op)).join(` ${how.op} `);
+  if (how.kind === 'given') return `${bare(traced.value, traced.unit, units)} ${traced.name ?? ''}`.trim();
+  if (how.kind === 'rounded')
+    return `${quoted(how.of, units)}, ${wayText(how.way)} ${bare(how.step, traced.unit, units)}`;
+  return how.of.map((part) => bracketed(part, how.op, units)).join(` ${how.op} `);
 }
 
 function wayText(way: Way): string {
@@ -101,9 +113,9 @@ function wayText(way: Way): string {
 }
 
 /** Why a number is what it is, as one short sum: "8½″ = 8 finished + 2 × ¼ seam". */
-export function explain(traced: Traced): string {
+export function explain(traced: Traced, units: Units = 'inches'): string {
   const name = traced.name !== undefined && traced.how.kind !== 'given' ? ` ${traced.name}` : '';
-  return `${tracedText(traced)}${name} = ${sumText(traced)}`;
+  return `${tracedText(traced, units)}${name} = ${sumText(traced, units)}`;
 }
 
 /** A cut or sewn size: width across, height down. */

@@ -1,6 +1,5 @@
 import { afterTurn, type Box, turnSize, UNTURNED } from '../drawing/turn.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { inchesText } from '../measure/fraction.ts';
 import { type Inches, longer, same } from '../measure/inches.ts';
 import { motifPlace, reflectTurn } from '../pattern/reflect.ts';
 import type { Border, House, Size } from '../pattern/schema.ts';
@@ -140,12 +139,13 @@ export function tooLong(
   { length }: BorderUnits,
   size: Size,
   path: string,
+  say: (length: Inches) => string,
 ): Finding | null {
   const shorter = Math.min(box.width, box.height);
   if (!longer(length, shorter)) return null;
   return {
     level: 'stops',
-    what: `One unit of ${border.name} is ${inchesText(length)} long; a side of ${size.name} is only ${inchesText(shorter)}.`,
+    what: `One unit of ${border.name} is ${say(length)} long; a side of ${size.name} is only ${say(shorter)}.`,
     where: { path, size: size.name, on: 'quilt' },
     by: length - shorter,
     mend: 'Make the border narrower, or leave it out in this size.',

@@ -1,6 +1,6 @@
 import type { Finding } from '../measure/finding.ts';
-import { yardsText } from '../measure/fraction.ts';
-import { lengthsOn } from '../measure/metric.ts';
+import { lengthsOn, yardsText } from '../measure/fraction.ts';
+import { METRE, type Units, unitsOn } from '../measure/metric.ts';
 import { type Steps, toTheEnd } from '../measure/steps.ts';
 import type { TracedSize } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
@@ -74,7 +74,7 @@ export function* findSizesInSteps(pattern: Pattern, target: Target, most = 8): S
     yield { doing: `${across} by ${down} blocks of ${lengthsOn(pattern.house.step)(block)}`, done, of: best.length };
     cut.push(...cutOut(pattern, candidate, reasons, wished));
   }
-  const sizes = withCloth(cut)
+  const sizes = withCloth(cut, unitsOn(pattern.house.step))
     .sort((a, b) => a.points - b.points)
     .slice(0, most);
   const met = sizes.some(({ off }) => isNear(off.width, wished.width) && isNear(off.height, wished.height));
@@ -136,13 +136,19 @@ function yardsOf({ cloth }: WorkedSize): number {
   return cloth.needs.reduce((sum, { yards }) => sum + yards.value, cloth.backing.yards.value);
 }
 
-/** Cloth for each square yard of quilt, compared with the thriftiest of them. */
-function withCloth(found: readonly FoundSize[]): FoundSize[] {
+/** About so much cloth: to the eighth of a yard, or the tenth of a metre. */
+export function clothText(yards: number, units: Units): string {
+  const step = units === 'inches' ? 1 / 8 : METRE / 10;
+  return yardsText(Math.round(yards / step) * step, units);
+}
+
+/** Cloth for the size of the quilt, compared with the thriftiest of them. */
+function withCloth(found: readonly FoundSize[], units: Units): FoundSize[] {
   const share = ({ yards, finished }: FoundSize) => yards / (finished.width.value * finished.height.value);
   const least = Math.min(...found.map(share));
   return found.map((size) => {
     const more = share(size) / least - 1;
-    const words = `It takes ${yardsText(Math.round(size.yards * 8) / 8)} of cloth in all`;
+    const words = `It takes ${clothText(size.yards, units)} of cloth in all`;
     const reason: Reason =
       more < 0.05
         ? { speaks: 'for', words: `${words}, little for its size.`, points: 10 * more }

@@ -5,6 +5,7 @@ import { fitCloth } from '../fit/fitCloth.ts';
 import { fitQuilt } from '../fit/fitQuilt.ts';
 import type { Finding, Maybe } from '../measure/finding.ts';
 import { accept } from '../measure/finding.ts';
+import { lengthsOn } from '../measure/fraction.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Edged } from '../pressing/ends.ts';
 import { pressQuilt } from '../pressing/pressQuilt.ts';
@@ -61,10 +62,11 @@ function fitSize(
   sized: readonly SizedBlock[],
   path: string,
 ): { readonly findings: readonly Finding[]; readonly points: number } {
-  const { seam } = pattern.house;
+  const { seam, step } = pattern.house;
+  const say = lengthsOn(step);
   const fitted = used.map((block, i) => {
     const at = sized[i] as SizedBlock;
-    const named = { letter: block.id, size: size.name, path: `${path}.block` };
+    const named = { letter: block.id, size: size.name, path: `${path}.block`, say };
     return { id: block.id, count: at.count, ...fitBlock(block.piecing, at.units, at.grid, seam, named) };
   });
   const whole = fitQuilt(pattern, size, quilt, new Map(fitted.map(({ id, up }) => [id, up.sewn])));

@@ -6,7 +6,7 @@ import { onOneLine } from './words.ts';
 
 /** The quilt in outline, to colour in. */
 export function colouring(desk: Desk): Section {
-  const { shown, pattern } = desk;
+  const { shown, pattern, units } = desk;
   return {
     id: 'colouring',
     title: 'Colouring sheet',
@@ -14,7 +14,7 @@ export function colouring(desk: Desk): Section {
     blocks: [
       {
         kind: 'whole-page-figure',
-        figure: colouringFigure(shown.quilt, desk.blocks),
+        figure: colouringFigure(shown.quilt, desk.blocks, units),
         caption: [`${pattern.title}, ${shown.size.name}. Copy this page and try your own colours before you cut.`],
       },
     ],

@@ -1,3 +1,4 @@
+import { clothStep } from '../measure/metric.ts';
 import { count, given } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 import type { Block, Section, Words } from './book.ts';
@@ -31,7 +32,7 @@ function assumptions(desk: Desk): readonly Words[] {
       ' of usable width, with ',
       field(given(house.squaring, 'for squaring up')),
       ' of each fabric for squaring up the cut end, rounded up to the next ',
-      field(given(house.yardStep, 'rounding', 'yard')),
+      field(given(clothStep(house), 'rounding', 'yard')),
       ...washWords(house),
     ],
     ...spareWords(house),

@@ -1,5 +1,6 @@
 import type { Figure, Ink } from '../diagrams/figure.ts';
 import type { Finding } from '../measure/finding.ts';
+import type { Units } from '../measure/metric.ts';
 import type { Traced } from '../measure/traced.ts';
 
 /**
@@ -47,6 +48,8 @@ export type SectionId =
 export type Block =
   | {
       readonly kind: 'cover';
+      /** What its sizes are printed in; left out, inches. */
+      readonly units?: Units;
       readonly figure: Figure;
       readonly sizes: readonly CoverSize[];
       readonly skills: readonly string[];
@@ -59,7 +62,7 @@ export type Block =
   | { readonly kind: 'figures'; readonly figures: readonly CaptionedFigure[]; readonly sameScale: boolean }
   | { readonly kind: 'caution'; readonly title: string; readonly items: readonly Words[] }
   | { readonly kind: 'whole-page-figure'; readonly figure: Figure; readonly caption: Words }
-  | { readonly kind: 'test-square'; readonly side: Traced }
+  | { readonly kind: 'test-square'; readonly side: Traced; readonly units?: Units }
   /**
    * Figures to be cut out or sewn on, each at its true size, with a square of known length to measure on every page of them. One
    * larger than the page is split over several sheets with marks to join them by.
@@ -68,6 +71,7 @@ export type Block =
       readonly kind: 'true-size';
       readonly words: Words;
       readonly side: Traced;
+      readonly units?: Units;
       readonly figures: readonly CaptionedFigure[];
     };
 
@@ -79,10 +83,9 @@ export interface CoverSize {
 
 /** A sentence: plain words and bound numbers. */
 export type Words = readonly Inline[];
-export type Inline =
-  | string
-  | { readonly field: Traced; readonly show: 'length' | 'count' | 'yards' }
-  | { readonly strong: string };
+/** What a number is printed as: a length in inches or centimetres, cloth in yards or metres, or a plain number. */
+export type Show = 'length' | 'centimetres' | 'count' | 'yards' | 'metres';
+export type Inline = string | { readonly field: Traced; readonly show: Show } | { readonly strong: string };
 
 /** A table whose head is repeated on every page it runs over. */
 export interface Chart {

@@ -46,6 +46,6 @@ function borderStep(desk: Desk, border: Border): Step {
   const left: Words[] = without.length === 0 ? [] : [[`${listed(without)} ${goes} without this border.`]];
   return {
     words: [...own, ...left],
-    figures: [shownFigure(desk, shown, borderFigure(shown.quilt, desk.blocks, border.id))],
+    figures: [shownFigure(desk, shown, borderFigure(shown.quilt, desk.blocks, border.id, desk.units))],
   };
 }

@@ -5,13 +5,13 @@ import { coverSkills } from './skills.ts';
 
 /** One big flat quilt, and the sizes it comes in. */
 export function cover(desk: Desk): Section {
-  const { shown, pattern } = desk;
-  const figure = quiltFigure(shown.quilt, desk.blocks, { borders: true, name: pattern.title });
+  const { shown, pattern, units } = desk;
+  const figure = quiltFigure(shown.quilt, desk.blocks, { borders: true, name: pattern.title, units });
   const sizes = desk.sizes.map(({ size, quilt }) => ({ name: size.name, ...quilt.finished }));
   return {
     id: 'cover',
     title: pattern.title,
     newPage: true,
-    blocks: [{ kind: 'cover', figure, sizes, skills: coverSkills(desk) }],
+    blocks: [{ kind: 'cover', units, figure, sizes, skills: coverSkills(desk) }],
   };
 }

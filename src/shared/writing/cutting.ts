@@ -1,6 +1,7 @@
 import type { FabricNeed, PieceLine, Strip, StripPiece } from '../cloth/cloth.ts';
 import { inchesText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
+import type { Units } from '../measure/metric.ts';
 import { count, given } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
 import type { Block, Chart, ChartRow, Section, Words } from './book.ts';
@@ -32,9 +33,8 @@ export function cutting(desk: Desk): Section {
         kind: 'words',
         tone: 'body',
         text: [
-          'Cut these strips across the width of the fabric, then the pieces from them: “3 × 4″: 15 C” is three strips, ',
-          'four inches high, that give fifteen pieces C. Where a line has several letters, each of its strips gives the ',
-          'same. A piece with a star is lower than its strip: trim it.',
+          `Cut these strips across the width of the fabric, then the pieces from them: ${EXAMPLE[desk.units]} high, that `,
+          'give fifteen pieces C. Where a line has several letters, each of its strips gives the same. A piece with a star is lower than its strip: trim it.',
           ...joinedWords(desk),
         ],
       },
@@ -69,9 +69,17 @@ function listed(names: readonly string[]): Words {
   return names.flatMap((name, i) => [i === 0 ? '' : i === names.length - 1 ? ' and ' : ', ', { strong: name }]);
 }
 
-function joinedWords({ sizes }: Desk): Words {
+/** A line of the chart of strips, read aloud. */
+const EXAMPLE: Readonly<Record<Units, string>> = {
+  inches: '“3 × 4″: 15 C” is three strips, four inches',
+  centimetres: '“3 × 10 cm: 15 C” is three strips, ten centimetres',
+};
+
+function joinedWords({ sizes, units }: Desk): Words {
   const letter = sizes.flatMap(({ cloth }) => cloth.pieces).find(({ joined }) => joined !== undefined)?.letter;
-  return letter === undefined ? [] : [` “12″ of ${letter}” is an end to be joined into ${letter}.`];
+  return letter === undefined
+    ? []
+    : [` “${units === 'inches' ? '12″' : '30 cm'} of ${letter}” is an end to be joined into ${letter}.`];
 }
 
 function piecesChart(desk: Desk): Chart {
@@ -147,7 +155,9 @@ function stripsChart(desk: Desk): Chart {
   const { pattern, sizes } = desk;
   const rows = pattern.fabrics.flatMap(({ id, name }): ChartRow[] => {
     const needs = sizes.map(({ cloth }) => cloth.needs.find((need) => need.fabric === id));
-    const lines = needs.map((need, i) => (need === undefined ? [] : stripLines(need, sizes[i] as WorkedSize)));
+    const lines = needs.map((need, i) =>
+      need === undefined ? [] : stripLines(need, sizes[i] as WorkedSize, desk.units),
+    );
     const most = Math.max(...lines.map((its) => its.length));
     if (most === 0) return [];
     return [
@@ -163,9 +173,9 @@ function stripsChart(desk: Desk): Chart {
 }
 
 /** The strips of one fabric in one size, a line for each kind: "4 × 6¼″: 18 C, 22 J*". */
-function stripLines({ plan }: FabricNeed, { cloth }: WorkedSize): readonly Words[] {
+function stripLines({ plan }: FabricNeed, { cloth }: WorkedSize, units: Units): readonly Words[] {
   return alikeTogether(plan.strips).map(({ height, times, pieces }): Words => {
-    const from = pieces.map((piece) => pieceText(piece, height, plan.width, cloth.pieces));
+    const from = pieces.map((piece) => pieceText(piece, height, { usable: plan.width, lines: cloth.pieces, units }));
     return [field(count(times, 'strips')), ' × ', field(given(height, 'height')), `: ${from.join(', ')}`];
   });
 }
@@ -201,11 +211,15 @@ function added(a: readonly StripPiece[], b: readonly StripPiece[]): readonly Str
 }
 
 /** "18 C"; with a star when it is lower than its strip; "K" for whole strips and "12″ of K" for an end of a joined one. */
-function pieceText(piece: StripPiece, height: number, usable: number, lines: readonly PieceLine[]): string {
+function pieceText(
+  piece: StripPiece,
+  height: number,
+  { usable, lines, units }: { readonly usable: number; readonly lines: readonly PieceLine[]; readonly units: Units },
+): string {
   const { letter, count: many } = piece;
   const star = same(piece.height, height) ? '' : '*';
   const line = lines.find((one) => one.letter === letter && one.joined !== undefined);
-  if (line !== undefined && !same(piece.width, usable)) return `${inchesText(piece.width)} of ${letter}${star}`;
+  if (line !== undefined && !same(piece.width, usable)) return `${inchesText(piece.width, units)} of ${letter}${star}`;
   return line !== undefined || many === 1 ? `${letter}${star}` : `${many} ${letter}${star}`;
 }
 

@@ -1,4 +1,5 @@
 import type { Figure } from '../diagrams/figure.ts';
+import { type Units, unitsOn } from '../measure/metric.ts';
 import type { Traced } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import type { WorkedBlock, WorkedOut, WorkedSize } from '../workroom/workedOut.ts';
@@ -8,6 +9,8 @@ import type { CaptionedFigure, Step } from './book.ts';
 export interface Desk {
   readonly worked: WorkedOut;
   readonly pattern: Pattern;
+  /** What lengths are said in, where letters of figures and words are made here. */
+  readonly units: Units;
   readonly blocks: readonly WorkedBlock[];
   /** At least one. */
   readonly sizes: readonly WorkedSize[];
@@ -29,6 +32,7 @@ export function layDesk(worked: WorkedOut): Desk | null {
   return {
     worked,
     pattern: worked.pattern,
+    units: unitsOn(worked.pattern.house.step),
     blocks: worked.blocks.filter(({ id }) => worked.sizes.some((size) => (size.quilt.counts[id] ?? 0) > 0)),
     sizes: worked.sizes,
     shown,

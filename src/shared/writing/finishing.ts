@@ -53,6 +53,7 @@ function backingStep(desk: Desk): Step {
   const figure = backingFigure(
     { fabric: backing.fabric, ...plain(backing), panels: backing.panels.value, seams: backing.seams },
     plain(shown.quilt.finished),
+    desk.units,
   );
   return {
     words: [[backingWords(inPanels.length, desk.sizes.length)]],

@@ -11,7 +11,7 @@ import { listed, sizeWords } from './words.ts';
 export function quiltTop(desk: Desk): Section {
   const several = desk.sizes.filter(({ quilt }) => quilt.blocks.length > 1 || quilt.triangles.length > 0);
   const layouts = several.map((size): Block => {
-    const figure = quiltLayoutFigure(size.quilt, desk.blocks, size.size.name);
+    const figure = quiltLayoutFigure(size.quilt, desk.blocks, size.size.name, desk.units);
     return { kind: 'figures', figures: [{ figure, caption: caption(size) }], sameScale: false };
   });
   const opening: Block = { kind: 'words', tone: 'body', text: [openingWords(several)] };

@@ -1,4 +1,5 @@
 import { toRuler } from '../measure/inches.ts';
+import { CENTIMETRE, type Units } from '../measure/metric.ts';
 import { count, type Traced } from '../measure/traced.ts';
 import { NO_SEAMS, seamCensus, seamSkills, together } from '../piecing/census.ts';
 import { unitPolygons } from '../piecing/unitShape.ts';
@@ -41,15 +42,15 @@ function smallest(desk: Desk): Words {
   const sides = desk.sizes.flatMap(({ blocks }) =>
     blocks.flatMap(({ units, grid }) => units.map(({ unit }) => narrowestSide(unit) * grid)),
   );
-  return [field(lengthOf(Math.min(...sides)))];
+  return [field(lengthOf(Math.min(...sides), desk.units))];
 }
 
-/** Told on a ruler’s sixteenths, and no larger than it is: a curve’s or a diamond’s own width is on no ruler. */
-function lengthOf(value: number): Traced {
-  return { value: toRuler(value, SIXTEENTH, 'down'), unit: 'inch', name: 'finished', how: { kind: 'given' } };
+/** Told on a ruler’s sixteenths or millimetres, and no larger than it is: a curve’s or a diamond’s own width is on no ruler. */
+function lengthOf(value: number, units: Units): Traced {
+  return { value: toRuler(value, FINEST[units], 'down'), unit: 'inch', name: 'finished', how: { kind: 'given' } };
 }
 
-const SIXTEENTH = 1 / 16;
+const FINEST: Readonly<Record<Units, number>> = { inches: 1 / 16, centimetres: CENTIMETRE / 10 };
 
 /** The shorter side of the smallest patch's box, in grid units. */
 function narrowestSide(unit: Parameters<typeof unitPolygons>[0]): number {

@@ -1,5 +1,7 @@
 import { foundationFigure } from '../diagrams/foundationFigure.ts';
 import { templateFigure } from '../diagrams/templateFigure.ts';
+import type { Inches } from '../measure/inches.ts';
+import { CENTIMETRE, type Units } from '../measure/metric.ts';
 import { count, given, type TracedSize } from '../measure/traced.ts';
 import type { FoundationPaper } from '../piecing/foundation/paper.ts';
 import type { Template } from '../piecing/templates/template.ts';
@@ -9,8 +11,8 @@ import type { Desk } from './desk.ts';
 import { type UnitGroup, type UnitInSize, unitGroups } from './unitGroups.ts';
 import { field, listed, sizeWords } from './words.ts';
 
-/** The square on every page of templates, inches: large enough that a printer's shrinking shows on a ruler. */
-const TEST_SQUARE = 1;
+/** The square on every page of templates: large enough that a printer's shrinking shows on a ruler. */
+const TEST_SQUARE: Readonly<Record<Units, Inches>> = { inches: 1, centimetres: 3 * CENTIMETRE };
 
 /** Everything that is printed at its true size: templates to cut round, and papers to sew on. */
 export function templates(desk: Desk): Section {
@@ -26,7 +28,9 @@ export function templates(desk: Desk): Section {
     title: shapes.length === 0 ? 'Papers to sew on' : 'Templates',
     newPage: true,
     blocks:
-      shapes.length + papers.length === 0 ? [] : [...block(shapes, TEMPLATE_WORDS), ...block(papers, PAPER_WORDS)],
+      shapes.length + papers.length === 0
+        ? []
+        : [...block(shapes, TEMPLATE_WORDS, desk.units), ...block(papers, PAPER_WORDS, desk.units)],
   };
 }
 
@@ -42,8 +46,9 @@ const PAPER_WORDS: Words = [
     'because fabric lies on their back.',
 ];
 
-function block(figures: readonly CaptionedFigure[], words: Words): readonly Block[] {
-  return figures.length === 0 ? [] : [{ kind: 'true-size', words, side: given(TEST_SQUARE, 'test square'), figures }];
+function block(figures: readonly CaptionedFigure[], words: Words, units: Units): readonly Block[] {
+  const side = given(TEST_SQUARE[units], 'test square');
+  return figures.length === 0 ? [] : [{ kind: 'true-size', words, side, units, figures }];
 }
 
 type Draw<Shape> = (desk: Desk, group: UnitGroup, shape: Shape, its: readonly UnitInSize[]) => CaptionedFigure;
@@ -87,7 +92,7 @@ function templateOf(desk: Desk, group: UnitGroup, template: Template, its: reado
     ...counts,
     ' for each unit.',
   ];
-  return { figure: templateFigure(template, name), caption, scale: 1 };
+  return { figure: templateFigure(template, name, desk.units), caption, scale: 1 };
 }
 
 /** The box round the finished patch as the template lies. */
@@ -117,7 +122,7 @@ function paperOf(desk: Desk, group: UnitGroup, paper: FoundationPaper, its: read
   });
   const which = paper.letter === '' ? 'Paper' : `Paper ${paper.letter}`;
   const caption: Words = [{ strong: which }, `, ${placeWords(desk, group, its)}: print `, ...copies, '.'];
-  return { figure: foundationFigure(paper), caption, scale: 1 };
+  return { figure: foundationFigure(paper, desk.units), caption, scale: 1 };
 }
 
 /** "block A, pieced unit, Lap and Double": the sizes only where not all of them have it. */

@@ -1,4 +1,5 @@
 import { inksFor } from '../diagrams/hatches.ts';
+import { unitsOn } from '../measure/metric.ts';
 import type { WorkedOut } from '../workroom/workedOut.ts';
 import { colouring, editionText, rights } from './backMatter.ts';
 import { beforeYouBegin } from './beforeYouBegin.ts';
@@ -10,6 +11,7 @@ import { cover } from './cover.ts';
 import { cutting } from './cutting.ts';
 import { type Desk, layDesk } from './desk.ts';
 import { finishing } from './finishing.ts';
+import { inUnits } from './inUnits.ts';
 import { quiltTop } from './quiltTop.ts';
 import { templates } from './templates.ts';
 import { units } from './units.ts';
@@ -39,13 +41,14 @@ export function writeBook(worked: WorkedOut): Book {
   const desk = layDesk(worked);
   const sections =
     desk === null ? [] : SECTIONS.map((write) => write(desk)).filter((section) => section.blocks.length > 0);
+  const units = unitsOn(pattern.house.step);
   return {
     title: pattern.title,
     designer: pattern.words.designer,
     edition: editionText(pattern.edition.number),
     date: pattern.edition.date,
     language: 'en',
-    sections,
+    sections: inUnits(sections, units),
     inks: inksFor(pattern.fabrics),
     findings: worked.findings,
   };

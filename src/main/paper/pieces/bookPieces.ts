@@ -84,7 +84,7 @@ function blockPieces(desk: Desk, block: Together, above: number, first: boolean)
     case 'whole-page-figure':
       return [wholePageFigure(desk, block.figure, block.caption)];
     case 'test-square':
-      return [testSquare(desk, block.side)];
+      return [testSquare(desk, block.side, block.units)];
     case 'true-size':
       return trueSize(desk, block, first ? above : null);
   }

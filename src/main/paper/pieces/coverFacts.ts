@@ -1,5 +1,5 @@
 import { sizeText } from '../../../shared/measure/fraction.ts';
-import type { Block, CoverSize } from '../../../shared/writing/book.ts';
+import type { Block } from '../../../shared/writing/book.ts';
 import { type Desk, setRuns } from '../desk.ts';
 import { widthOf } from '../engine/setText.ts';
 import { LABELS } from '../labels.ts';
@@ -21,17 +21,17 @@ const NAME_SHARE = 0.62;
 export function coverFacts(desk: Desk, block: CoverBlock, width: number): Content[] {
   const half = (width - COLUMN_GAP) / 2;
   const skills = skillFacts(desk, block.skills, half).map((part) => movedContent(part, half + COLUMN_GAP, 0));
-  return [...sizeFacts(desk, block.sizes, half), ...skills];
+  return [...sizeFacts(desk, block, half), ...skills];
 }
 
-function sizeFacts(desk: Desk, sizes: readonly CoverSize[], width: number): Content[] {
+function sizeFacts(desk: Desk, { sizes, units }: CoverBlock, width: number): Content[] {
   const label = setRuns(desk, [{ text: LABELS.sizes, style: TYPE.coverLabel }], width);
   const names = sizes.map((size) => widthOf(desk.document, size.name, NAME) + 0.01);
   const column = Math.min(Math.max(0, ...names), width * NAME_SHARE);
   let y = label.height + UNDER_LABEL;
   const lines = sizes.map((size) => {
     const name = setRuns(desk, [{ text: `${size.name} `, style: NAME }], column);
-    const text = sizeText(size.width.value, size.height.value);
+    const text = sizeText(size.width.value, size.height.value, units);
     const finished = setRuns(desk, [{ text, style: TYPE.coverFact, whole: true }], width - column - NAME_GAP);
     const beside = finished.items.map((item) => ({ ...item, x: item.x + column + NAME_GAP }));
     const line = movedContent({ tag: 'P', items: [...name.items, ...beside] }, 0, y);

@@ -23,13 +23,13 @@ const APART = 14;
  * what is larger than a page is split over sheets that say which they are, and so is what would leave the words above them alone.
  * @param used what stands above them on their first page, points; null when they begin a page of their own
  */
-export function trueSize(desk: Desk, { words, side, figures }: TrueSize, used: number | null): Piece[] {
+export function trueSize(desk: Desk, { words, side, units, figures }: TrueSize, used: number | null): Piece[] {
   const opening = {
     ...paragraph(desk, words, 'body'),
     keepWithNext: true,
     ...(used === null ? { newPage: true } : {}),
   };
-  const square = testSquare(desk, side);
+  const square = testSquare(desk, side, units);
   const { frameHeight, width, left } = desk.sheet;
   const later = frameHeight - square.height - GAP;
   const first = later - (used ?? 0) - opening.before - opening.height - square.before;

@@ -1,6 +1,6 @@
 import { type CSSProperties, type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import type { Box } from '../../../shared/drawing/turn.ts';
-import { lengthsOn } from '../../../shared/measure/metric.ts';
+import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import type { Border } from '../../../shared/pattern/schema.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { usePattern, useSelection, useStudio } from '../../state/hooks.tsx';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { lengthsOn } from '../../../shared/measure/metric.ts';
+import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import type { Border } from '../../../shared/pattern/schema.ts';
 import type { Closing, Closings } from '../../../shared/quilt/find/closeBorder.ts';
 import { closingsOf } from '../../../shared/quilt/find/closingsOf.ts';

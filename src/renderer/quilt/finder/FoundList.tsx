@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../../shared/diagrams/quiltFigure.ts';
-import { lengthsOn } from '../../../shared/measure/metric.ts';
+import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import type { Size } from '../../../shared/pattern/schema.ts';
 import type { FoundSize, FoundSizes } from '../../../shared/workroom/findSizes.ts';
 import { laySize } from '../../../shared/workroom/workSize.ts';

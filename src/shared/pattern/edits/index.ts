@@ -12,6 +12,7 @@ export * from './pins.ts';
 export * from './plans.ts';
 export * from './recipe.ts';
 export * from './roles.ts';
+export * from './ruler.ts';
 export * from './sashing.ts';
 export * from './setting.ts';
 export * from './settingKind.ts';

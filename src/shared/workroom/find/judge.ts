@@ -1,5 +1,5 @@
+import { lengthsOn } from '../../measure/fraction.ts';
 import { type Inches, same } from '../../measure/inches.ts';
-import { lengthsOn } from '../../measure/metric.ts';
 import { blockAt, readMotif } from '../../pattern/motif.ts';
 import type { Pattern, Size } from '../../pattern/schema.ts';
 import type { Measure } from '../../quilt/quilt.ts';

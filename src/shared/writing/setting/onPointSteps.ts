@@ -11,7 +11,7 @@ import { letterOf, lettersOf, sashKinds } from './sashings.ts';
 /** How a setting on point is cut, sewn in diagonal rows, finished with its corners and trimmed. */
 export function onPointSteps(desk: Desk): readonly Step[] {
   const shown = desk.sizes.reduce((few, size) => (clearer(size, few) ? size : few), desk.sizes[0] as WorkedSize);
-  const figure = shownFigure(desk, shown, quiltRowsFigure(shown.quilt, desk.blocks, shown.pressing));
+  const figure = shownFigure(desk, shown, quiltRowsFigure(shown.quilt, desk.blocks, shown.pressing, desk.units));
   return [
     { words: cutWords(desk), figures: [] },
     {

@@ -33,7 +33,7 @@ export function rowStep(desk: Desk, several: readonly WorkedSize[]): Step {
       ...withoutSashing(several, sashed !== undefined),
       ...single(desk, several),
     ],
-    figures: [shownFigure(desk, shown, quiltRowsFigure(shown.quilt, desk.blocks, shown.pressing))],
+    figures: [shownFigure(desk, shown, quiltRowsFigure(shown.quilt, desk.blocks, shown.pressing, desk.units))],
     perSize: perSize(
       desk,
       columns ? 'Columns' : 'Rows',
