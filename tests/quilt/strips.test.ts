@@ -5,6 +5,7 @@ import { settingSchema } from '../../src/shared/pattern/settingSchema.ts';
 import { pointsIn } from '../../src/shared/pressing/meet.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern } from '../helpers/fixtures.ts';
+import { starter } from '../helpers/starters.ts';
 
 const base = testPattern('brickwork');
 const marks = (least: number, most: number) => fc.integer({ min: least * 8, max: most * 8 }).map((n) => n / 8);
@@ -87,6 +88,26 @@ describe('a row shifted by half a block', () => {
       { along: 'across', from: 0, to: 0.5 },
     ]);
     expect(cot?.blocks.reduce((sum, { count }) => sum + count, 0)).toBe(22);
+  });
+
+  // By hand: a four-patch of 12 has its seam at 6; cut a third in, at 4, it keeps 2 of the patch, more than a seam.
+  test('a cut that leaves less of a patch than a seam allowance is told with its amount', () => {
+    const { fill: _fill, ...open } = base.setting as Extract<Pattern['setting'], { kind: 'strips' }>;
+    const cutAt = (block: number): Pattern => ({
+      ...base,
+      blocks: base.blocks.map((one) => ({ ...one, recipe: 'four-patch', fabrics: {} })),
+      recipes: [starter('four-patch')],
+      setting: { ...open, motif: ['A'], shift: '1/3' },
+      sizes: base.sizes.slice(0, 1).map((one) => ({ ...one, block })),
+      borders: [],
+    });
+    const told = (pattern: Pattern) =>
+      workOut(pattern).findings.filter(({ where, what }) => where.path === 'setting.shift' && what.includes('Cut off'));
+    expect(told(cutAt(12))).toEqual([]);
+    // A four-patch of 1¼ has its seam at ⅝; cut a third in, at 0.417, it keeps 0.208 of the first patch.
+    const [finding] = told(cutAt(1.25));
+    expect(finding?.level).toBe('look');
+    expect(finding?.what).toBe('Cut off at the edge, block A keeps only 0.208″ of a patch in Cot: less than a seam.');
   });
 
   test('a shift that is no part of a block is refused with its place', () => {

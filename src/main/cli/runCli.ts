@@ -98,13 +98,14 @@ function addCut(program: Command, terminal: Terminal, ended: Ended): void {
 }
 
 function addSizes(program: Command, terminal: Terminal, ended: Ended): void {
-  add(program, 'sizes', 'the best sizes of a pattern for a bed or two numbers, with their reasons')
+  add(program, 'sizes', 'the best sizes of a pattern for a bed, two numbers or one bundle, with their reasons')
     .argument('<file>', 'a .pattern.json')
     .option('--target <size>', 'a width and a height: 60x80, or 150x200cm')
     .option('--bed <mattress>', 'a mattress of the tables that come with the program, such as queen')
     .option('--beds <file>', 'a table of mattresses of your own')
     .option('--drop <length>', 'how far it hangs over both sides and the foot')
     .option('--tuck <length>', 'how much is tucked about the pillows')
+    .option('--bundle', 'instead: the largest that one bundle of its strips is enough for')
     .option('--most <number>', 'how many sizes to tell', '8')
     .action(async (file: string, { json, ...wishes }: Wishes & SizeWishes) => {
       const { runSizes } = await import('./sizes.ts');

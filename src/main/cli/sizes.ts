@@ -2,6 +2,7 @@ import { inchesText } from '../../shared/measure/fraction.ts';
 import { type Units, unitsOn } from '../../shared/measure/metric.ts';
 import { explain } from '../../shared/measure/traced.ts';
 import { bedTarget, plainTarget, type Target } from '../../shared/quilt/find/target.ts';
+import { findBundleSizes } from '../../shared/workroom/findBundleSizes.ts';
 import { clothText, type FoundSize, type FoundSizes, findSizes } from '../../shared/workroom/findSizes.ts';
 import { Refused } from '../refusal.ts';
 import { EXIT } from './exit.ts';
@@ -21,18 +22,20 @@ export interface SizeWishes {
   readonly drop?: string;
   readonly tuck?: string;
   readonly most?: string;
+  readonly bundle?: true;
 }
 
 /** `piecewright sizes FILE --target 60x80 --drop 12`: the best sizes for a target, each with its reasons. */
 export function runSizes(file: string, wishes: SizeWishes, json: boolean, terminal: Terminal): number {
-  const target = targetOf(wishes);
+  const target = wishes.bundle === undefined ? targetOf(wishes) : null;
   const most = mostOf(wishes.most);
   const { source, pattern } = openPattern(file);
-  const found = findSizes(pattern, target, most);
+  const found = target === null ? findBundleSizes(pattern, most) : findSizes(pattern, target, most);
   const units = unitsOn(pattern.house.step);
   if (json) terminal.say(jsonText({ file, title: pattern.title, ...found }, units));
   else {
-    const told = [headText(found, units), ...found.sizes.map((size, i) => sizeText(size, i + 1, units))];
+    const head = target === null ? 'The largest that one bundle is enough for:' : headText(found, units);
+    const told = [head, ...found.sizes.map((size, i) => sizeText(size, i + 1, units))];
     const findings = findingsText(found.findings, source);
     terminal.say([...told, ...(findings === '' ? [] : [findings])].join('\n\n'));
   }
@@ -42,7 +45,7 @@ export function runSizes(file: string, wishes: SizeWishes, json: boolean, termin
 /** Two numbers as they are; a mattress, or two numbers with a drop or a tuck, as a bed. */
 function targetOf({ target, bed, beds, drop, tuck }: SizeWishes): Target {
   if ((target === undefined) === (bed === undefined))
-    throw new Refused('bad-input', 'Say either --target, such as 60x80, or --bed, such as queen.');
+    throw new Refused('bad-input', 'Say either --target, such as 60x80, or --bed, such as queen, or --bundle.');
   const hangs = lengthOf(drop ?? '0', '--drop', 0);
   const tucked = lengthOf(tuck ?? '0', '--tuck', 0);
   if (bed !== undefined) {

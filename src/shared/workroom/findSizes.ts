@@ -98,22 +98,31 @@ function cutOut(
 ): readonly FoundSize[] {
   const worked = workOut({ ...pattern, sizes: [size], setting: { ...pattern.setting, single: [] } });
   const [one] = worked.sizes;
-  if (one === undefined) return [];
+  return one === undefined ? [] : [foundIn(pattern, one, worked.findings, reasons, target)];
+}
+
+/** A size as it is answered, with what is known of it once it is worked out. */
+export function foundIn(
+  pattern: Pattern,
+  one: WorkedSize,
+  findings: readonly Finding[],
+  reasons: readonly Reason[],
+  target: Measure,
+): FoundSize {
+  const { across, down, block, borders } = one.size;
   const { finished } = one.quilt;
-  const all = [...reasons, ...fitReasons(pattern, one, worked.findings)];
-  return [
-    {
-      across: size.across,
-      down: size.down,
-      block: size.block,
-      borders: size.borders,
-      finished,
-      off: { width: finished.width.value - target.width, height: finished.height.value - target.height },
-      yards: yardsOf(one),
-      points: pointsOf(all),
-      reasons: all,
-    },
-  ];
+  const all = [...reasons, ...fitReasons(pattern, one, findings)];
+  return {
+    across,
+    down,
+    block,
+    borders,
+    finished,
+    off: { width: finished.width.value - target.width, height: finished.height.value - target.height },
+    yards: yardsOf(one),
+    points: pointsOf(all),
+    reasons: all,
+  };
 }
 
 /** Whether pieced borders close, and whatever else does not fit. */

@@ -1,5 +1,6 @@
 import { clothFor } from '../cloth/clothFor.ts';
 import type { FabricOf, Letters } from '../cloth/letters.ts';
+import { cutOffFindings } from '../fit/cutOff.ts';
 import { fitBlock } from '../fit/fitBlock.ts';
 import { fitCloth } from '../fit/fitCloth.ts';
 import { fitQuilt } from '../fit/fitQuilt.ts';
@@ -70,9 +71,11 @@ function fitSize(
     return { id: block.id, count: at.count, ...fitBlock(block.piecing, at.units, at.grid, seam, named) };
   });
   const whole = fitQuilt(pattern, size, quilt, new Map(fitted.map(({ id, up }) => [id, up.sewn])));
+  const drawings = new Map(used.map(({ id, piecing }) => [id, piecing.drawing]));
+  const cutOff = cutOffFindings(quilt, drawings, seam, size, say);
   const inBlocks = fitted.reduce((total, { up, count }) => total + up.points * count, 0);
   return {
-    findings: [...fitted.flatMap(({ findings }) => findings), ...whole.findings],
+    findings: [...fitted.flatMap(({ findings }) => findings), ...whole.findings, ...cutOff],
     points: inBlocks + whole.up.points,
   };
 }
