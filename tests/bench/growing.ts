@@ -1,3 +1,4 @@
+import { setOnPoint } from '../../src/shared/pattern/edits/index.ts';
 import type { Pattern, Size } from '../../src/shared/pattern/schema.ts';
 import type { WorkedOut } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
@@ -28,9 +29,14 @@ function patches({ sizes, blocks }: WorkedOut): number {
   return quilt.blocks.reduce((sum, { block }) => sum + (each.get(block) ?? 0), 0) + quilt.strips.length;
 }
 
+/** The same sizes with the blocks on point. */
+export function onPoint(pattern: Pattern): Pattern {
+  return setOnPoint.apply(pattern, { fabric: pattern.fabrics[0]?.id ?? '' });
+}
+
 /** The nearest to square shape whose quilt has at least so many patches. */
-export function shapeOf(wanted: number): readonly [number, number] {
+export function shapeOf(wanted: number, set = (pattern: Pattern) => pattern): readonly [number, number] {
   for (let across = 2; ; across++)
     for (const down of [across, across + 1])
-      if (patches(workOut(inSizes([[across, down]]))) >= wanted) return [across, down];
+      if (patches(workOut(set(inSizes([[across, down]])))) >= wanted) return [across, down];
 }

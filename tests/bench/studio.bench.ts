@@ -1,7 +1,7 @@
 import { setSizeBlock } from '../../src/shared/pattern/edits/index.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
-import { inSizes, shapeOf, shapes } from './growing.ts';
+import { inSizes, onPoint, shapeOf, shapes } from './growing.ts';
 import { median, type Row } from './row.ts';
 
 /** Every edit makes the blocks of every size an inch wider or narrower again: no number of the round before is right. */
@@ -27,6 +27,15 @@ export const rows: readonly Row[] = [
     measure: async () => {
       const small = await timeToWorkOut(inSizes([shapeOf(1_600)]));
       return (await timeToWorkOut(inSizes([shapeOf(16_000)]))) / small;
+    },
+  },
+  {
+    what: 'growth from 1,600 to 16,000 patches, on point',
+    budget: 12,
+    unit: '×',
+    measure: async () => {
+      const small = await timeToWorkOut(onPoint(inSizes([shapeOf(1_600, onPoint)])));
+      return (await timeToWorkOut(onPoint(inSizes([shapeOf(16_000, onPoint)])))) / small;
     },
   },
 ];

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { outlinePoints } from '../../src/shared/drawing/curve.ts';
 import { type Drawing, doubleArea } from '../../src/shared/drawing/drawing.ts';
 import { type Point, turnPoint, turnSize } from '../../src/shared/drawing/turn.ts';
+import { setRuler } from '../../src/shared/pattern/edits/index.ts';
+import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { Unit } from '../../src/shared/piecing/piecing.ts';
 import { leavesOf } from '../../src/shared/piecing/tree.ts';
 import { unitsInside } from '../../src/shared/piecing/unitsInside.ts';
@@ -10,13 +12,21 @@ import { clip } from '../../src/shared/quilt/onPoint/clip.ts';
 import { outlineOf } from '../../src/shared/quilt/onPoint/pieces.ts';
 import type { BlockLeaf } from '../../src/shared/quilt/quilt.ts';
 import { batchesOf } from '../../src/shared/quilt/sized.ts';
+import { rulerChange } from '../../src/shared/workroom/rulerChange.ts';
 import type { WorkedOut, WorkedSize } from '../../src/shared/workroom/workedOut.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
 import { testPattern, testPatternNames } from '../helpers/fixtures.ts';
 import { demoPattern } from '../helpers/starters.ts';
 
+function inCentimetres(): Pattern {
+  const demo = demoPattern();
+  return setRuler.apply(demo, rulerChange(demo, workOut(demo).blocks, 'centimetres'));
+}
+
 const worked: readonly (readonly [string, WorkedOut])[] = [
   ['the demo', workOut(demoPattern())],
+  ['the demo on point', workOut(demoPattern('winter-nets'))],
+  ['the demo in centimetres', workOut(inCentimetres())],
   ...testPatternNames().map((name) => [name, workOut(testPattern(name))] as const),
 ];
 
