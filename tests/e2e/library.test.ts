@@ -118,7 +118,7 @@ describeWithTool('chromium', 'the library', () => {
     await page.getByText('good.recipes.json is in the library: 1 new recipe, 1 was here already.').waitFor();
     await page.getByText(/bad\.recipes\.json: “Bad”: recipes\[1\]\.finished must be more than 0/).waitFor();
     await page.getByRole('searchbox').fill('my own');
-    await expect.poll(() => blocks(page).getByRole('option').count()).toBe(1);
+    await expect.poll(() => blocks(page).getByRole('option').count(), { timeout: 10_000 }).toBe(1);
   });
 
   it('shows a recipe that was just brought in, however far down the shelf it stands', async () => {
