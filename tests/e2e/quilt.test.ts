@@ -218,6 +218,10 @@ describeWithTool('chromium', 'the quilt view', () => {
     await finder.getByLabel('Width', { exact: true }).press('Enter');
     await finder.getByRole('button', { name: 'Find sizes' }).click();
     await finder.getByText(/^No size of this design comes near 7″ × 80″/).waitFor({ timeout: 60_000 });
+    // The demo is cut from yards: there is no bundle to be enough.
+    await finder.getByText('One bundle').click();
+    await finder.getByText(/^Say first, under Cloth, what a bundle/).waitFor();
+    expect(await finder.getByRole('button', { name: 'Find sizes' }).isDisabled()).toBe(true);
   });
 
   it('is pulled apart in sewing order, squinted at, looked at closely and laid on a bed', async () => {

@@ -14,7 +14,7 @@ import { useMattresses } from './useMattresses.ts';
 import { WishFields } from './WishFields.tsx';
 import { FIRST_WISH, nameOf, targetOf, type Wish } from './wish.ts';
 
-/** Finds sizes of the design for a bed or a measure. */
+/** Finds sizes of the design for a bed, a measure or one bundle. */
 export function Finder() {
   const open = useQuiltState((state) => state.finder);
   return open ? <OpenFinder /> : null;
@@ -33,9 +33,10 @@ function OpenFinder() {
   const current = useCurrentSize();
   const chest = useMattresses();
   const [wish, setWish] = useState(left);
-  const [asked, ask] = useState<readonly [Pattern, Target] | null>(null);
+  const [asked, ask] = useState<Asked | null>(null);
   const target = targetOf(wish, chest.all);
-  const { answer, working, step, trouble } = useAway('findSizes', asked === null ? null : [...asked]);
+  const ready = wish.for === 'bundle' ? pattern.bundle !== undefined : target !== null;
+  const { answer, working, step, trouble } = useFound(asked);
   const change = (next: Wish) => {
     left = next;
     setWish(next);
@@ -56,11 +57,7 @@ function OpenFinder() {
           {working ? (
             <Button onPress={() => ask(null)}>Stop</Button>
           ) : (
-            <Button
-              tone="strong"
-              isDisabled={target === null}
-              onPress={() => (target === null ? undefined : ask([pattern, target]))}
-            >
+            <Button tone="strong" isDisabled={!ready} onPress={() => ask({ pattern, target })}>
               Find sizes
             </Button>
           )}
@@ -81,6 +78,19 @@ function OpenFinder() {
       </div>
     </Dialog>
   );
+}
+
+/** What is looked for: sizes near a target, or, without one, those that one bundle is enough for. */
+interface Asked {
+  readonly pattern: Pattern;
+  readonly target: Target | null;
+}
+
+function useFound(asked: Asked | null) {
+  const { pattern, target } = asked ?? { pattern: null, target: null };
+  const near = useAway('findSizes', pattern === null || target === null ? null : [pattern, target]);
+  const enough = useAway('findBundleSizes', pattern === null || target !== null ? null : [pattern]);
+  return target === null ? enough : near;
 }
 
 function Progress({ done, of, doing }: { readonly done: number; readonly of: number; readonly doing: string }) {

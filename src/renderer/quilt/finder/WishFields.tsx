@@ -1,8 +1,10 @@
+import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import { explain } from '../../../shared/measure/traced.ts';
 import type { Target } from '../../../shared/quilt/find/target.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Pick } from '../../parts/Pick.tsx';
+import { usePattern } from '../../state/hooks.tsx';
 import styles from './finder.module.css';
 import { OwnMattress } from './OwnMattress.tsx';
 import type { MattressChest } from './useMattresses.ts';
@@ -15,7 +17,7 @@ interface WishFieldsProps {
   readonly target: Target | null;
 }
 
-/** What a size is looked for: a bed with its drop and tuck, or a width and height. */
+/** What a size is looked for: a bed with its drop and tuck, a width and height, or what one bundle is enough for. */
 export function WishFields({ wish, onChange, chest, target }: WishFieldsProps) {
   const set = (fields: Partial<Wish>) => onChange({ ...wish, ...fields });
   return (
@@ -26,31 +28,13 @@ export function WishFields({ wish, onChange, chest, target }: WishFieldsProps) {
         options={[
           { id: 'bed', says: 'A bed' },
           { id: 'measure', says: 'Two measures' },
+          { id: 'bundle', says: 'One bundle' },
         ]}
         onChange={(next) => set({ for: next })}
       />
-      {wish.for === 'bed' ? (
-        <BedFields wish={wish} set={set} chest={chest} />
-      ) : (
-        <div className={styles.two}>
-          <NumberField
-            label="Width"
-            value={wish.width}
-            least={6}
-            most={300}
-            step={1}
-            onChange={(width) => set({ width })}
-          />
-          <NumberField
-            label="Height"
-            value={wish.height}
-            least={6}
-            most={300}
-            step={1}
-            onChange={(height) => set({ height })}
-          />
-        </div>
-      )}
+      {wish.for === 'bed' ? <BedFields wish={wish} set={set} chest={chest} /> : null}
+      {wish.for === 'measure' ? <MeasureFields wish={wish} set={set} /> : null}
+      {wish.for === 'bundle' ? <BundleWords /> : null}
       {target === null || wish.for === 'measure' ? null : (
         <p className="small">
           Asked for: {explain(target.size.width)}
@@ -59,6 +43,44 @@ export function WishFields({ wish, onChange, chest, target }: WishFieldsProps) {
         </p>
       )}
     </div>
+  );
+}
+
+function MeasureFields({ wish, set }: Omit<BedFieldsProps, 'chest'>) {
+  return (
+    <div className={styles.two}>
+      <NumberField
+        label="Width"
+        value={wish.width}
+        least={6}
+        most={300}
+        step={1}
+        onChange={(width) => set({ width })}
+      />
+      <NumberField
+        label="Height"
+        value={wish.height}
+        least={6}
+        most={300}
+        step={1}
+        onChange={(height) => set({ height })}
+      />
+    </div>
+  );
+}
+
+/** What is known of the bundle, and where to say more of it. */
+function BundleWords() {
+  const { bundle, house } = usePattern();
+  if (bundle === undefined)
+    return <p className="quiet small">Say first, under Cloth, what a bundle of this pattern holds.</p>;
+  const say = lengthsOn(house.step);
+  const { light, medium, dark } = bundle.values;
+  return (
+    <p className="quiet small">
+      The largest quilts that {light + medium + dark} strips of {say(bundle.strip)} × {say(bundle.length)} are enough
+      for, in the blocks the pattern has.
+    </p>
   );
 }
 

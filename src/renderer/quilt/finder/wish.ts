@@ -4,7 +4,7 @@ import { bedTarget, plainTarget, type Target } from '../../../shared/quilt/find/
 
 /** What a size is looked for. */
 export interface Wish {
-  readonly for: 'bed' | 'measure';
+  readonly for: 'bed' | 'measure' | 'bundle';
   /** The mattress's id. */
   readonly bed: string;
   readonly drop: number;
@@ -16,8 +16,9 @@ export interface Wish {
 /** A drop that covers the mattress's side and a tuck for one row of pillows: common practice, from memory. */
 export const FIRST_WISH: Wish = { for: 'bed', bed: 'queen', drop: 12, tuck: 0, width: 60, height: 80 };
 
-/** The measure asked for; null while no mattress is chosen. */
+/** The measure asked for; null while no mattress is chosen, and for one bundle, which has none. */
 export function targetOf(wish: Wish, mattresses: readonly Mattress[]): Target | null {
+  if (wish.for === 'bundle') return null;
   if (wish.for === 'measure') return plainTarget(wish.width, wish.height);
   const mattress = mattresses.find(({ id }) => id === wish.bed) ?? mattresses[0];
   if (mattress === undefined) return null;
@@ -27,6 +28,7 @@ export function targetOf(wish: Wish, mattresses: readonly Mattress[]): Target | 
 
 /** What a size found for it is called until the designer says otherwise. */
 export function nameOf(wish: Wish, mattresses: readonly Mattress[]): string {
+  if (wish.for === 'bundle') return 'One bundle';
   if (wish.for === 'measure') return `${inchesText(wish.width)} × ${inchesText(wish.height)}`;
   return (mattresses.find(({ id }) => id === wish.bed) ?? mattresses[0])?.name ?? 'Bed';
 }

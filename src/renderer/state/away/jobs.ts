@@ -3,6 +3,7 @@ import type { Step } from '../../../shared/measure/steps.ts';
 import type { TakenRecipe } from '../../../shared/pattern/edits/takeRecipe.ts';
 import type { Pattern } from '../../../shared/pattern/schema.ts';
 import { cliffsOf, recastsOf } from '../../../shared/workroom/asides.ts';
+import { findBundleSizes } from '../../../shared/workroom/findBundleSizes.ts';
 import { findSizesInSteps } from '../../../shared/workroom/findSizes.ts';
 import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
@@ -16,6 +17,7 @@ import { drawPattern, drawRecipe } from './pictures.ts';
 export const JOBS = {
   workOut: workOutInSteps,
   findSizes: findSizesInSteps,
+  findBundleSizes,
   cliffs: cliffsOf,
   stress,
   recasts: recastsOf,
