@@ -118,7 +118,7 @@ describeWithTool('chromium', 'the library', () => {
     await page.getByText('good.recipes.json is in the library: 1 new recipe, 1 was here already.').waitFor();
     await page.getByText(/bad\.recipes\.json: “Bad”: recipes\[1\]\.finished must be more than 0/).waitFor();
     await page.getByRole('searchbox').fill('my own');
-    await expect.poll(() => blocks(page).getByRole('option').count(), { timeout: 10_000 }).toBe(1);
+    await expect.poll(() => blocks(page).getByRole('option').count(), { timeout: 30_000 }).toBe(1);
   });
 
   it('shows a recipe that was just brought in, however far down the shelf it stands', async () => {
@@ -131,7 +131,7 @@ describeWithTool('chromium', 'the library', () => {
     await (await chooser).setFiles({ name: 'last.recipe.json', mimeType: 'application/json', buffer });
     const card = block(page, /^Zz, last of all/);
     await card.waitFor();
-    await expect.poll(() => card.getAttribute('aria-selected'), { timeout: 10_000 }).toBe('true');
+    await expect.poll(() => card.getAttribute('aria-selected'), { timeout: 30_000 }).toBe('true');
     const [box, shelf] = [await card.boundingBox(), await blocks(page).boundingBox()];
     expect(box?.y ?? 0).toBeGreaterThanOrEqual(shelf?.y ?? Number.POSITIVE_INFINITY);
     expect(box?.y ?? Number.POSITIVE_INFINITY).toBeLessThan((shelf?.y ?? 0) + (shelf?.height ?? 0));

@@ -181,7 +181,7 @@ describeWithTool('chromium', 'the views of a pattern', () => {
     const introduction = panelOf(page).getByLabel('Introduction');
     await introduction.fill('Sewn by lamplight.');
     await introduction.press('Control+Enter');
-    await expect.poll(() => pageWords(page).textContent(), { timeout: 15_000 }).toContain('Sewn by lamplight.');
+    await expect.poll(() => pageWords(page).textContent(), { timeout: 30_000 }).toContain('Sewn by lamplight.');
     expect(before).not.toContain('Sewn by lamplight.');
     await page.getByText(/^Page 2 of \d+$/).waitFor();
     const shape = () =>
@@ -189,7 +189,7 @@ describeWithTool('chromium', 'the views of a pattern', () => {
     // US letter is 8½ × 11, A4 210 × 297 (ISO 216).
     expect(await shape()).toBeCloseTo(11 / 8.5, 2);
     await panelOf(page).getByText('A4').click();
-    await expect.poll(shape, { timeout: 15_000 }).toBeCloseTo(297 / 210, 2);
+    await expect.poll(shape, { timeout: 30_000 }).toBeCloseTo(297 / 210, 2);
   });
 
   it('shows all pages, and opens one of them', async () => {
