@@ -181,10 +181,17 @@ describe('whatever the unit, the seam and the ruler', () => {
 });
 
 describe('the numbers in the words', () => {
-  it('are the seam, the cut sizes and the unit’s own size', () => {
+  it('are the seam, the cut sizes, the unit’s own size and that of the units in it', () => {
     always((unit, one, scale) => {
       const plan = one.plan(unit, scale);
-      const sizes = [...plan.cuts, plan.unfinished].flatMap(({ width, height }) => [width.value, height.value]);
+      // Units that are taken in whole are told with the size that their own methods make them.
+      const taken = (plan.takes ?? []).flatMap(({ unit: inner }) =>
+        methodsFor(inner).map((way) => way.plan(inner, scale).unfinished),
+      );
+      const sizes = [...plan.cuts, plan.unfinished, ...taken].flatMap(({ width, height }) => [
+        width.value,
+        height.value,
+      ]);
       const known = [scale.seam, ...sizes, ...sizes.map((size) => size / 2)];
       const said = plan.stages.flatMap(({ words }) => words.filter((word): word is Traced => typeof word !== 'string'));
       for (const { value, unit: counted } of said)
