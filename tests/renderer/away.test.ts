@@ -1,12 +1,16 @@
 import { expect, test } from 'vitest';
+import { bookReader } from '../../src/renderer/state/away/foldedBook.ts';
 import { inLine } from '../../src/renderer/state/away/inLine.ts';
 import { JOBS } from '../../src/renderer/state/away/jobs.ts';
 import { keepSame } from '../../src/renderer/state/away/keepSame.ts';
 import type { BeginThread } from '../../src/renderer/state/away/lane.ts';
 import { onThreads } from '../../src/renderer/state/away/onThreads.ts';
 import { threadOf } from '../../src/renderer/state/away/thread.ts';
+import type { Figure } from '../../src/shared/diagrams/figure.ts';
 import type { Step, Steps } from '../../src/shared/measure/steps.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
+import type { Section } from '../../src/shared/writing/book.ts';
+import { writeBook } from '../../src/shared/writing/writeBook.ts';
 import { demoPattern } from '../helpers/starters.ts';
 
 type Work = Parameters<typeof threadOf>[0];
@@ -128,3 +132,44 @@ test('of a copy, what did not change is the very thing there was before', () => 
   expect(keepSame(before, structuredClone(before))).toBe(before);
   expect(keepSame({ a: 1 }, { a: 1, b: undefined })).toEqual({ a: 1, b: undefined });
 });
+
+test('sections of the book cross folded and read as they were written; figures that did not change stay the very same', async () => {
+  const { away } = threads();
+  const pattern = demoPattern();
+  const wanted = ['units', 'quilt'] as const;
+  const read = bookReader();
+  const written = writeBook(workOut(pattern)).sections.filter(({ id }) => id === 'units' || id === 'quilt');
+  const { sections } = read(await away('writeSections', [pattern, wanted]));
+  expect(JSON.parse(plainText(sections))).toEqual(JSON.parse(JSON.stringify(written)));
+
+  const [first] = pattern.sizes;
+  if (first === undefined) throw new Error('The demo has no size');
+  const longer = { ...pattern, sizes: [{ ...first, down: first.down + 1 }, ...pattern.sizes.slice(1)] };
+  const later = read(await away('writeSections', [longer, wanted]));
+  expect(figuresIn(later.sections)[0]).toBe(figuresIn(sections)[0]);
+  expect(JSON.parse(plainText(later.sections))).toEqual(
+    JSON.parse(
+      JSON.stringify(writeBook(workOut(longer)).sections.filter(({ id }) => id === 'units' || id === 'quilt')),
+    ),
+  );
+});
+
+/** Sections as text, with the marks of every figure read. */
+function plainText(sections: readonly Section[]): string {
+  return JSON.stringify(sections, (_, value) =>
+    isFigure(value) ? { width: value.width, height: value.height, marks: value.marks, alt: value.alt } : value,
+  );
+}
+
+function isFigure(value: unknown): value is Figure {
+  return typeof value === 'object' && value !== null && 'marks' in value && 'alt' in value;
+}
+
+function figuresIn(sections: readonly Section[]): readonly Figure[] {
+  const found: Figure[] = [];
+  JSON.stringify(sections, (_, value) => {
+    if (isFigure(value)) found.push(value);
+    return value;
+  });
+  return found;
+}

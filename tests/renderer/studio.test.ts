@@ -37,8 +37,8 @@ function begin(patterns = [smallPattern()]) {
   return { host, studio, worked, catchUp, state: studio.store.getState };
 }
 
-/** Lets every promise that is ready go on. */
-const soon = () => new Promise((done) => setTimeout(done, 0));
+/** Lets every promise that is ready go on, and the task after it, in which an answer is shown. */
+const soon = () => new Promise((done) => setTimeout(done, 5));
 
 describe('the studio', () => {
   it('opens what was open last', async () => {

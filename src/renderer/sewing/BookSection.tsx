@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Ink } from '../../shared/diagrams/figure.ts';
 import type { Block, Section } from '../../shared/writing/book.ts';
 import { BookChart } from './BookChart.tsx';
@@ -26,7 +27,13 @@ export function BookSection({ section, inks }: BookSectionProps) {
   );
 }
 
-function BookBlock({ block, inks }: { readonly block: Block; readonly inks: readonly Ink[] }) {
+interface BookBlockProps {
+  readonly block: Block;
+  readonly inks: readonly Ink[];
+}
+
+/** Shown again only when it is written otherwise than before. */
+const BookBlock = memo(function BookBlock({ block, inks }: BookBlockProps) {
   switch (block.kind) {
     case 'heading':
       return <h3>{block.text}</h3>;
@@ -69,7 +76,7 @@ function BookBlock({ block, inks }: { readonly block: Block; readonly inks: read
     case 'test-square':
       return null;
   }
-}
+});
 
 function BookList({ items }: { readonly items: Extract<Block, { kind: 'list' }>['items'] }) {
   return (

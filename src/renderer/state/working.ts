@@ -44,15 +44,16 @@ export function workingBy(away: Away, heard: Heard): (pattern: Pattern) => void 
     const progress = (step: Step) => {
       if (running === one && isLong(one)) heard.step(step);
     };
-    away('workOut', [pattern], { signal: one.stop.signal, progress }).then(
-      (worked) =>
-        settle(() => {
-          // What an act left as it was stays the very thing it was, so that no view draws it again.
-          last = keepSame(last, worked);
-          heard.done(ofPattern(last, pattern));
-        }),
-      (thrown: unknown) => settle(() => heard.failed(thrown)),
-    );
+    away('workOut', [pattern], { signal: one.stop.signal, progress })
+      .then((worked) => {
+        // What an act left as it was stays the very thing it was, so that no view draws it again.
+        last = keepSame(last, worked);
+        return inAMoment(last);
+      })
+      .then(
+        (worked) => settle(() => heard.done(ofPattern(worked, pattern))),
+        (thrown: unknown) => settle(() => heard.failed(thrown)),
+      );
   };
   return (pattern) => {
     newest = pattern;
@@ -62,6 +63,11 @@ export function workingBy(away: Away, heard: Heard): (pattern: Pattern) => void 
       begin(pattern);
     }
   };
+}
+
+/** Reading a large answer and showing it are two tasks of the window, so that the hand can come between them. */
+function inAMoment<T>(answer: T): Promise<T> {
+  return new Promise((go) => setTimeout(go, 0, answer));
 }
 
 /** What came back as a copy, about the very pattern that was asked for. */

@@ -1,10 +1,12 @@
 import { type CSSProperties, type MouseEvent, useContext, useEffect, useRef, useState } from 'react';
 import type { Figure as FigureData, Ink } from '../../../shared/diagrams/figure.ts';
 import type { Manner } from '../../../shared/diagrams/fill.ts';
-import { MARGIN } from '../../../shared/diagrams/sheet.ts';
+import { MARGIN, sheetSize } from '../../../shared/diagrams/sheet.ts';
 import type { Point } from '../../../shared/drawing/turn.ts';
 import { PrintsContext } from './PrintsContext.ts';
 import { openPen, PIXELS_PER_POINT, type ScreenPen } from './penOnScreen.ts';
+import { inTurn } from './turns.ts';
+import { useInSight } from './useInSight.ts';
 
 export interface Picked {
   /** The `of` of the area that was clicked; null beside every area that has one. */
@@ -32,7 +34,10 @@ interface Room {
   readonly height: number;
 }
 
-/** A figure on screen: redrawn at its true size, so that lines and letters keep theirs whatever room it has. */
+/**
+ * A figure on screen: redrawn at its true size, so that lines and letters keep theirs whatever room it has. One that is far
+ * from what can be seen is drawn when it comes near.
+ */
 export function Figure({ figure, inks, manner = 'colour', fit = 'box', className, alt, onPick, onPoint }: FigureProps) {
   const host = useRef<HTMLDivElement>(null);
   const pen = useRef<ScreenPen>(null);
@@ -45,9 +50,11 @@ export function Figure({ figure, inks, manner = 'colour', fit = 'box', className
     return () => pen.current?.close();
   }, []);
   const prints = useContext(PrintsContext);
+  const seen = useInSight(host);
   useEffect(() => {
-    if (pixelsPerInch > 0) pen.current?.draw(figure, { pixelsPerInch, inks, manner, prints });
-  }, [figure, inks, manner, pixelsPerInch, prints]);
+    if (!seen || pixelsPerInch <= 0) return;
+    return inTurn(() => pen.current?.draw(figure, { pixelsPerInch, inks, manner, prints }));
+  }, [figure, inks, manner, pixelsPerInch, prints, seen]);
 
   const picked = (event: MouseEvent) => onPick?.(whatIsAt(event, pixelsPerInch));
   return (
@@ -66,9 +73,15 @@ export function Figure({ figure, inks, manner = 'colour', fit = 'box', className
 }
 
 function placeOf(figure: FigureData, fit: FigureProps['fit']): CSSProperties {
-  if (typeof fit === 'number') return { display: 'inline-block' };
+  if (typeof fit === 'number') return { display: 'inline-block', ...sizeAt(figure, fit) };
   if (fit === 'width') return { width: '100%', aspectRatio: `${figure.width} / ${figure.height}`, overflow: 'hidden' };
   return { width: '100%', height: '100%', minHeight: 0, display: 'grid', placeContent: 'center', overflow: 'hidden' };
+}
+
+/** The size it has when it is drawn, so that nothing moves then. */
+function sizeAt(figure: FigureData, pixelsPerInch: number): CSSProperties {
+  const { width, height } = sheetSize(figure, pixelsPerInch / PIXELS_PER_POINT);
+  return { width: width * PIXELS_PER_POINT, height: height * PIXELS_PER_POINT };
 }
 
 function fitting(figure: FigureData, room: Room): number {

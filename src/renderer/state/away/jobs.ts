@@ -8,6 +8,7 @@ import { findSizesInSteps } from '../../../shared/workroom/findSizes.ts';
 import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
 import { workOut, workOutInSteps } from '../../../shared/workroom/workOut.ts';
+import { writeSections } from './foldedBook.ts';
 import { drawPattern, drawRecipe } from './pictures.ts';
 
 /**
@@ -22,6 +23,7 @@ export const JOBS = {
   stress,
   recasts: recastsOf,
   recipeFacets,
+  writeSections,
   drawPattern,
   drawRecipe,
   recipeUpdate: (pattern: Pattern, taken: TakenRecipe): RecipeUpdate => recipeUpdate(workOut(pattern), taken),
