@@ -109,7 +109,7 @@ describe('whatever the unit, the seam and the ruler', () => {
       const plan = one.plan(unit, scale);
       const cut = plan.cuts.reduce((sum, { count, patches }) => sum + count * patches, 0);
       const before = (plan.takes ?? []).reduce((sum, taken) => sum + taken.count * unitPolygons(taken.unit).length, 0);
-      expect(cut + before).toBe(plan.yield * unitPolygons(unit).length);
+      expect(cut + plan.yield * before).toBe(plan.yield * unitPolygons(unit).length);
     });
   });
 
@@ -122,7 +122,7 @@ describe('whatever the unit, the seam and the ruler', () => {
         const sewn = (of: Unit) => unitPolygons(of).filter((patch) => patch.role === role).length;
         const before = (plan.takes ?? []).reduce((sum, taken) => sum + taken.count * sewn(taken.unit), 0);
         const own = cut.reduce((sum, { count, patches }) => sum + count * patches, 0);
-        expect(own + before).toBe(plan.yield * sewn(unit));
+        expect(own + plan.yield * before).toBe(plan.yield * sewn(unit));
       }
       expect(plan.cuts.every(({ role }) => roles.has(role))).toBe(true);
     });

@@ -64,7 +64,7 @@ export interface MethodPlan {
   readonly stages: readonly Stage[];
   /** Things trimmed in one batch; left out, every unit once when it is trimmed at all. */
   readonly trims?: number;
-  /** Units of the trade that are made first and sewn in whole: how many one batch takes. */
+  /** Units of the trade that are made first and sewn in whole: how many one unit takes. */
   readonly takes?: readonly UnitInside[];
   /**
    * Which way the pieces are cut from corner to corner, where that makes every unit of a batch of one hand: its mirror images take
@@ -80,7 +80,7 @@ export interface MethodPlan {
 /**
  * One piece to cut: printed sizes, on the ruler. Cut and sewn patches balance, over one batch:
  * Σ `count` × `patches` over the cuts = `yield` × the patches of one unit (`unitPolygons(unit).length`), less those of the
- * units it `takes`.
+ * units each `takes`.
  */
 export interface Cut {
   readonly role: string;

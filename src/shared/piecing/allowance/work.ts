@@ -21,7 +21,7 @@ export interface Work {
   /** What each patch has beyond the edge of the unit: the seam allowance, or more where it is trimmed later. */
   readonly rim: (patch: number, side: Side) => Inches;
   /** Pieces cut from squares have sharp points, pieces cut round a template blunted ones. */
-  readonly points: Points;
+  readonly points: (patch: number) => Points;
   /** The patch that walks from a to b on its way round; undefined outside. */
   readonly owner: (a: number, b: number) => number | undefined;
 }
@@ -29,7 +29,8 @@ export interface Work {
 export interface WorkOptions {
   readonly seam: Inches;
   readonly rim?: Work['rim'];
-  readonly points?: Work['points'];
+  /** Alike for every patch, or told of each. */
+  readonly points?: Points | Work['points'];
 }
 
 /**
@@ -44,8 +45,9 @@ export function workOf(unit: Unit, grid: Inches, { seam, rim, points = 'pointed'
       owners.set(`${a}>${outline[(i + 1) % outline.length]}`, patch);
     });
   });
+  const pointsOf = typeof points === 'string' ? () => points : points;
   const owner = (a: number, b: number) => owners.get(`${a}>${b}`);
-  return { drawing: inInches(drawing, grid), seam, rim: rim ?? (() => seam), points, owner };
+  return { drawing: inInches(drawing, grid), seam, rim: rim ?? (() => seam), points: pointsOf, owner };
 }
 
 function inInches(drawing: Drawing, grid: Inches): Drawing {
@@ -88,7 +90,7 @@ export function clothOf(work: Work, patch: number, part: Part, fineness?: number
     const from = pointAt(work.drawing, a);
     return arc === null ? { from, by } : { from, by, centre: arc.centre };
   });
-  return withAllowance(edges, work.points, fineness);
+  return withAllowance(edges, work.points(patch), fineness);
 }
 
 /** The points on the way along an edge, without its ends: none for a straight one. */

@@ -103,7 +103,8 @@ function widthOf({ cloth: pieces }: Picture): Inches {
   return Math.max(...xs) - Math.min(...xs);
 }
 
-function cutSquare(role: string, side: Inches, from: 2 | 4): Picture {
+/** A square and the cuts through it. */
+export function cutSquare(role: string, side: Inches, from: 2 | 4): Picture {
   const lines: SceneLine[] = [rising('cut', side, side)];
   if (from === 4) lines.push(falling('cut', side, 0));
   return picture({ cloth: [cloth(role, rectangle(0, 0, side, side))], lines });

@@ -22,6 +22,7 @@ import { qstHst } from './qstHst.ts';
 import { qstTriangles } from './qstTriangles.ts';
 import { quarterCircle } from './quarterCircle.ts';
 import { railsStrips } from './railsStrips.ts';
+import { seamBySeam } from './seamBySeam.ts';
 import { squareInSquareFlip } from './squareInSquareFlip.ts';
 import { squareInSquareTriangles } from './squareInSquareTriangles.ts';
 import { templateCut } from './template.ts';
@@ -55,6 +56,7 @@ export const METHODS: readonly Method[] = [
   railsStrips,
   fromPieces('rails', 'rails-pieces'),
   quarterCircle,
+  seamBySeam,
   templateCut,
   foundation,
 ];

@@ -15,12 +15,15 @@ import { middleInside } from './middleInside.ts';
 import { asScene, beside, type Picture, picture, together } from './picture.ts';
 import { seamOf } from './sums.ts';
 
-/** One stage for each different join: the two parts laid together and sewn, and the same opened. */
+/**
+ * One stage for each different join: the two parts laid together and sewn, and the same opened.
+ * @param end what is said once the unit is whole
+ */
 export function joinStages(
   work: Work,
   groups: readonly JoinGroup[],
   scale: Scale,
-  measure: readonly (string | Traced)[],
+  end: Stage['words'],
 ): readonly Stage[] {
   const told = new Set<string>();
   return groups.map(({ steps, times }, i): Stage => {
@@ -30,7 +33,7 @@ export function joinStages(
     const again = told.has(kind);
     told.add(kind);
     const how = kind === 'chain' ? [again ? CHAIN_AGAIN : CHAIN_WORDS] : wordsOf(work, step, scale, again);
-    const words = [...how, ...(last ? [' The unit measures ', ...measure, '.'] : many(times))];
+    const words = [...how, ...(last ? end : many(times))];
     if (more.length > 0) return { words, scene: chainScene(work, steps) };
     return { words, scene: last ? wholeScene(work, step) : partScene(work, step) };
   });

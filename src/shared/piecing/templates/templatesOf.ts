@@ -24,7 +24,7 @@ export function templateOf(work: Work, { shape, patches }: ShapeOf): Template {
   return {
     shape,
     finished,
-    cut: clothOf({ ...work, points: 'blunted' }, patch, new Set([patch]), FINE),
+    cut: clothOf({ ...work, points: () => 'blunted' }, patch, new Set([patch]), FINE),
     notches: notchesOf(work, patch),
     pieces: piecesOf(work, patches),
   };
