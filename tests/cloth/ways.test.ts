@@ -1,10 +1,18 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { backingWays } from '../../src/shared/cloth/backing.ts';
-import { bindingWays } from '../../src/shared/cloth/bindingWays.ts';
+import { biasStrips } from '../../src/shared/cloth/biasStrips.ts';
+import { bindingNeed } from '../../src/shared/cloth/binding.ts';
 import { cuttingPlan } from '../../src/shared/cloth/cuttingPlan.ts';
 import { packagedFor } from '../../src/shared/cloth/packaged.ts';
 import { count, given } from '../../src/shared/measure/traced.ts';
-import { setBorderCut, setBundle, setFabricPrice } from '../../src/shared/pattern/edits/index.ts';
+import {
+  setBackingWay,
+  setBindingCut,
+  setBorderCut,
+  setBundle,
+  setFabricPrice,
+} from '../../src/shared/pattern/edits/index.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import { recipeSchema } from '../../src/shared/recipe/schema.ts';
 import { cliffsIn, costIn, finishingIn, kitIn } from '../../src/shared/workroom/clothWays.ts';
@@ -58,22 +66,97 @@ describe('backing', () => {
   });
 });
 
+function boundAs(cut: 'bias' | 'continuous', width: number, height: number, usableWidth = 40) {
+  const pattern = setBindingCut.apply(houseOf(usableWidth), { cut });
+  return bindingNeed(quiltOf(width, height), pattern);
+}
+
 describe('binding on the bias', () => {
   // Computed: a continuous strip has the area of its square, so the side is the root of length × 2½; and an inch for seams.
   test('is one continuous strip from a square', () => {
-    const { straight, bias } = bindingWays(quiltOf(50.5, 59.5), houseOf(40));
+    const straight = bindingNeed(quiltOf(50.5, 59.5), houseOf(40));
+    const { from, length, strips } = boundAs('continuous', 50.5, 59.5);
     expect(straight.strips.value).toBe(6);
-    expect(bias.length.value).toBe(straight.length.value);
-    const side = Math.sqrt(bias.length.value * 2.5) + 1;
-    expect(bias.square.value).toBe(Math.ceil(side));
-    expect(bias.square.value ** 2).toBeGreaterThan(bias.length.value * 2.5);
-    expect(bias.squares.value).toBe(1);
+    expect(length.value).toBe(straight.length.value);
+    const side = Math.sqrt(length.value * 2.5) + 1;
+    expect(from?.height.value).toBe(Math.ceil(side));
+    expect(from?.pieces.value).toBe(1);
+    expect(strips.value).toBe(1);
   });
 
   test('takes several squares where one would be wider than the cloth', () => {
-    const { bias } = bindingWays(quiltOf(200, 220), houseOf(40));
-    expect(bias.squares.value).toBeGreaterThan(1);
-    expect(bias.square.value).toBeLessThanOrEqual(40);
+    const { from } = boundAs('continuous', 200, 220);
+    expect(from?.pieces.value).toBeGreaterThan(1);
+    expect(from?.height.value).toBeLessThanOrEqual(40);
+  });
+
+  // Computed: a square of 20 has diagonals of 28.28; strips of 2½ beside them are 25.78, 20.78, 15.78 and 10.78 along their middle.
+  test('gives strips of these lengths from a square', () => {
+    const lengths = biasStrips({ width: 20, height: 20 }, 2.5);
+    expect(lengths.map((length) => Number(length.toFixed(2)))).toEqual([
+      25.78, 25.78, 20.78, 20.78, 15.78, 15.78, 10.78, 10.78,
+    ]);
+  });
+
+  // Computed: lines 2½ apart meet the long edge every 3.54 inches, so twenty inches beyond the square hold five full strips.
+  test('gives full strips from cloth longer than it is wide', () => {
+    const lengths = biasStrips({ width: 40, height: 60 }, 2.5);
+    expect(lengths.filter((length) => Math.abs(length - 40 * Math.SQRT2) < 1e-9)).toHaveLength(5);
+  });
+
+  test('strips never take more than the cloth there is, and joined they reach round', () => {
+    const inches = fc.integer({ min: 40, max: 480 }).map((quarters) => quarters / 4);
+    fc.assert(
+      fc.property(inches, inches, fc.constantFrom(1.5, 2, 2.25, 2.5, 3), (width, height, strip) => {
+        const demo = houseOf(40);
+        const pattern = { ...demo, binding: { ...demo.binding, strip, cut: 'bias' as const } };
+        const { from, strips } = bindingNeed(quiltOf(width, height), pattern);
+        if (from === undefined) throw new Error('no cloth for the strips');
+        const cloth = { width: from.width.value, height: from.height.value };
+        const used = [...biasStrips(cloth, strip)].slice(0, strips.value);
+        const area = used.reduce((sum, length) => sum + length * strip, 0);
+        expect(area).toBeLessThanOrEqual(cloth.width * cloth.height + 1e-6);
+        const joined = used.reduce((sum, length) => sum + length, 0) - (used.length - 1) * 0.5 * Math.SQRT2;
+        expect(joined).toBeGreaterThanOrEqual(2 * (width + height) + 10 - 1e-6);
+      }),
+    );
+  });
+
+  test('is in the cut list, the plan and the yards', () => {
+    for (const cut of ['bias', 'continuous'] as const) {
+      const worked = workOut(setBindingCut.apply(demoPattern(), { cut }));
+      for (const { cloth } of worked.sizes) {
+        const { fabric, from } = cloth.binding;
+        const line = cloth.pieces.find(({ use }) => use.some(({ unit }) => unit === 'binding'));
+        expect(line).toMatchObject({ cutAs: 'piece', count: { value: from?.pieces.value } });
+        const need = cloth.needs.find((one) => one.fabric === fabric);
+        const laid = need?.plan.strips.flatMap(({ pieces, times }) =>
+          pieces.filter(({ letter }) => letter === line?.letter).map(({ count: many }) => many * times),
+        );
+        expect(laid?.reduce((sum, many) => sum + many, 0)).toBe(from?.pieces.value);
+      }
+    }
+  });
+});
+
+describe('the way that is chosen', () => {
+  test('of backing is what every size prints and buys', () => {
+    for (const way of [{ run: 'down' }, { run: 'across' }, { run: 'down', wide: 108 }, { wide: 90 }] as const) {
+      const worked = workOut(setBackingWay.apply(demoPattern(), way));
+      for (const size of worked.sizes) {
+        const { backing } = size.cloth;
+        if ('run' in way) expect(backing.run).toBe(way.run);
+        expect(backing.usableWidth.value).toBe('wide' in way ? way.wide : worked.pattern.house.usableWidth);
+        const chosen = finishingIn(worked, size).backing.filter((one) => one.chosen);
+        expect(chosen).toMatchObject([{ yards: { value: backing.yards.value } }]);
+      }
+    }
+  });
+
+  test('taken back is the way that takes least', () => {
+    const demo = demoPattern();
+    expect(setBackingWay.apply(setBackingWay.apply(demo, { run: 'down', wide: 100 }), {})).toEqual(demo);
+    expect(setBindingCut.apply(setBindingCut.apply(demo, { cut: 'bias' }), { cut: 'straight' })).toEqual(demo);
   });
 });
 

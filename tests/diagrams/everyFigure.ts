@@ -1,4 +1,5 @@
 import { backingFigure } from '../../src/shared/diagrams/backingFigure.ts';
+import { biasSquareFigure, biasStripsFigure, biasTubeFigure } from '../../src/shared/diagrams/biasFigure.ts';
 import { blockFigure } from '../../src/shared/diagrams/blockFigure.ts';
 import { blockStepFigures } from '../../src/shared/diagrams/blockSteps.ts';
 import { borderFigure, borderIds } from '../../src/shared/diagrams/borderFigure.ts';
@@ -68,6 +69,7 @@ function blockFigures({ blocks, grid }: Fixture): readonly NamedFigure[] {
 
 function quiltFigures({ blocks, quilt, pressing }: Fixture): readonly NamedFigure[] {
   const backing = { fabric: 'tide', width: 51, height: 59, panels: 2, seams: 'across' } as const;
+  const bias = { fabric: 'tide', width: 30, height: 30, strip: 2.5 };
   return [
     { name: 'quilt', points: 300, figure: quiltFigure(quilt, blocks, { borders: true, lines: true }) },
     { name: 'layout', points: 300, figure: quiltLayoutFigure(quilt, blocks) },
@@ -77,6 +79,9 @@ function quiltFigures({ blocks, quilt, pressing }: Fixture): readonly NamedFigur
     { name: 'cutting', points: 230, figure: cuttingFigure('tide', 40, STRIPS) },
     { name: 'sheets', points: 230, figure: sheetsFigure('tide', { width: 18, height: 21 }, SHEETS) },
     { name: 'backing', points: 170, figure: backingFigure(backing, { width: 43, height: 51 }) },
+    { name: 'bias strips', points: 170, figure: biasStripsFigure({ ...bias, height: 52 }) },
+    { name: 'bias square', points: 120, figure: biasSquareFigure(bias) },
+    { name: 'bias tube', points: 150, figure: biasTubeFigure(bias) },
   ];
 }
 

@@ -403,6 +403,8 @@ const cases: readonly AnyCase[] = [
   of(edits.moveSize, fc.record({ size, to: fc.integer({ min: -3, max: 9 }) })),
   of(edits.removeSize, fc.record({ size })),
   of(edits.setBinding, fc.record({ fabric, strip: anyNumber }, { requiredKeys: [] })),
+  of(edits.setBindingCut, fc.record({ cut: fc.constantFrom('straight', 'bias', 'continuous') })),
+  of(edits.setBackingWay, fc.record({ run: fc.constantFrom('down', 'across'), wide: anyNumber }, { requiredKeys: [] })),
   of(edits.setBacking, fc.record({ fabric, beyond: anyNumber }, { requiredKeys: [] })),
   of(
     edits.setBundle,

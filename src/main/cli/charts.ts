@@ -1,7 +1,7 @@
 import type { FabricNeed, PieceLine } from '../../shared/cloth/cloth.ts';
 import { fractionOf, yardsText } from '../../shared/measure/fraction.ts';
 import { CENTIMETRE, centimetresOf, METRE, type Units, unitsOn } from '../../shared/measure/metric.ts';
-import { explain } from '../../shared/measure/traced.ts';
+import { explain, tracedText } from '../../shared/measure/traced.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { csvText } from '../../shared/writing/csv.ts';
@@ -118,6 +118,8 @@ function needCells({ uses, plan, yards, sheets }: FabricNeed, fabric: string, { 
 }
 
 function backingCells({ backing }: WorkedSize['cloth'], fabric: string, { units, cloth }: Said): Cells {
-  const { yards } = backing;
-  return [fabric, 'backing', cloth(yards.value), yardsText(yards.value, units), '', '', '', explain(yards, units)];
+  const { yards, usableWidth } = backing;
+  const what =
+    backing.cloth === 'wide' ? `backing, wide cloth of ${tracedText(usableWidth, units)} at least` : 'backing';
+  return [fabric, what, cloth(yards.value), yardsText(yards.value, units), '', '', '', explain(yards, units)];
 }

@@ -141,20 +141,32 @@ function planText(
   return `${strips}, ${inchesText(length.value, units)} of ${inchesText(width, units)} cloth; ${proof}; ${Math.round(100 * used)} % of it is used.`;
 }
 
-function bindingText({ fabric, stripWidth, strips, length, yards }: BindingNeed, pattern: Pattern): string {
+function bindingText(need: BindingNeed, pattern: Pattern): string {
+  const { fabric, strips, length, yards, from } = need;
+  const sums = [length, ...(from === undefined ? [strips] : [from.height]), yards];
   return [
-    `    Binding, ${nameOf(fabric, pattern)}: ${strips.value} strips ${inchesText(stripWidth.value, unitsOf(pattern))} × WOF`,
-    ...[length, strips, yards].map((traced) => `      ${explain(traced, unitsOf(pattern))}`),
+    `    Binding, ${nameOf(fabric, pattern)}: ${bindingWay(need, unitsOf(pattern))}`,
+    ...sums.map((traced) => `      ${explain(traced, unitsOf(pattern))}`),
   ].join('\n');
 }
 
+/** "8 strips 2½″ × WOF"; "7 bias strips 2½″ wide from 1 piece of 26″ × 26″". */
+function bindingWay({ stripWidth, strips, from }: BindingNeed, units: Units): string {
+  const wide = inchesText(stripWidth.value, units);
+  if (from === undefined) return `${strips.value} strips ${wide} × WOF`;
+  const many = `${strips.value} bias ${strips.value === 1 ? 'strip' : 'strips'} ${wide} wide`;
+  const cloth = `${from.pieces.value} ${from.pieces.value === 1 ? 'piece' : 'pieces'}`;
+  return `${many} from ${cloth} of ${sizeText(from.width.value, from.height.value, units)}`;
+}
+
 function backingText(
-  { fabric, width, height, panels, seams, panelLength, yards }: BackingNeed,
+  { fabric, width, height, panels, seams, panelLength, yards, cloth, usableWidth }: BackingNeed,
   pattern: Pattern,
 ): string {
   const units = unitsOf(pattern);
   const many = panels.value === 1 ? 'one panel' : `${panels.value} panels, seams running ${seams}`;
-  const words = `${yardsText(yards.value, units)} for ${sizeText(width.value, height.value, units)}, ${many}, each ${inchesText(panelLength.value, units)} long`;
+  const wide = cloth === 'wide' ? ` of wide cloth, ${inchesText(usableWidth.value, units)} at least,` : '';
+  const words = `${yardsText(yards.value, units)}${wide} for ${sizeText(width.value, height.value, units)}, ${many}, each ${inchesText(panelLength.value, units)} long`;
   return [`    Backing, ${nameOf(fabric, pattern)}: ${words}`, `      ${explain(yards, units)}`].join('\n');
 }
 

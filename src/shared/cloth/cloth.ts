@@ -139,21 +139,31 @@ export interface SheetCut {
   readonly strips: readonly Strip[];
 }
 
-/** Binding: straight strips joined end to end. */
+/** Binding: strips joined end to end, straight or on the bias. */
 export interface BindingNeed {
   readonly fabric: string;
+  readonly cut: 'straight' | 'bias' | 'continuous';
   readonly stripWidth: Traced;
+  /** Strips to be joined: across the cloth, or on the bias; one from each piece when it is continuous. */
   readonly strips: Traced;
+  /** Only on the bias: the equal pieces of cloth that the strips are cut from. */
+  readonly from?: { readonly pieces: Traced; readonly width: Traced; readonly height: Traced };
   /** Length needed: perimeter and joins. */
   readonly length: Traced;
+  /** By itself. */
   readonly yards: Traced;
 }
 
-/** Backing: one or more panels of the usable width. */
+/** Backing: one or more panels of the usable width, or of wide backing cloth. */
 export interface BackingNeed {
   readonly fabric: string;
   readonly width: Traced;
   readonly height: Traced;
+  readonly cloth: 'usual' | 'wide';
+  /** Usable width of the cloth its panels are cut from. */
+  readonly usableWidth: Traced;
+  /** Which way its panels run on the quilt. */
+  readonly run: 'down' | 'across';
   readonly panels: Traced;
   /** Which way the panels' seams run on the back of the quilt. */
   readonly seams: 'none' | 'across' | 'down';

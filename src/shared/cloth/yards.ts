@@ -1,4 +1,4 @@
-import { clothStep } from '../measure/metric.ts';
+import { CENTIMETRE, clothStep, isMetric } from '../measure/metric.ts';
 import { given, inYards, named, over, plus, rounded, type Traced } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 
@@ -17,4 +17,9 @@ export function bought(cloth: Traced, house: House): Traced {
 export function beforeWash(cloth: Traced, { shrinkage = 0 }: House): Traced {
   if (shrinkage === 0) return cloth;
   return over(named(cloth, cloth.name ?? 'of cloth'), given(1 - shrinkage / 100, 'left by the wash', 'count'));
+}
+
+/** What backing, batting and bias squares are asked for in: whole inches, or whole centimetres. */
+export function wholeLength({ step }: House): number {
+  return isMetric(step) ? CENTIMETRE : 1;
 }

@@ -196,6 +196,10 @@ export const patternSchema = z.strictObject({
     .strictObject({
       fabric: identifierSchema,
       strip: inches.max(6).default(2.5).describe('Cut width of the binding strips, inches.'),
+      cut: z
+        .enum(['bias', 'continuous'])
+        .optional()
+        .describe('Cut on the bias, in strips or as one continuous strip; left out, straight across the cloth.'),
     })
     .describe('The edge of the quilt.'),
   backing: z
@@ -207,6 +211,15 @@ export const patternSchema = z.strictObject({
         .max(20)
         .default(4)
         .describe('Backing and batting reach this far beyond each side, inches.'),
+      run: z
+        .enum(['down', 'across'])
+        .optional()
+        .describe('Which way its panels run on the quilt; left out, in every size the way that takes less cloth.'),
+      wide: inches
+        .min(60)
+        .max(160)
+        .optional()
+        .describe('Set when it is made of wide backing cloth: its usable width, inches.'),
     })
     .describe('The back of the quilt.'),
   sizes: z.array(sizeSchema).min(1).max(12).describe('The sizes, in the order the charts list them.'),

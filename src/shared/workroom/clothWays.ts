@@ -1,7 +1,8 @@
 import { type BackingWay, backingWays } from '../cloth/backing.ts';
-import { type BindingWays, bindingWays } from '../cloth/bindingWays.ts';
+import { bindingWays } from '../cloth/bindingWays.ts';
 import { type BorderWay, borderWays } from '../cloth/borderWays.ts';
 import { type Cliff, cliffsFor } from '../cloth/cliffs.ts';
+import type { BindingNeed } from '../cloth/cloth.ts';
 import { type Cost, costOf } from '../cloth/cost.ts';
 import { type KitSheet, kitSheet } from '../cloth/kit.ts';
 import { type Packaged, packagedFor } from '../cloth/packaged.ts';
@@ -20,7 +21,7 @@ export function cliffsIn(worked: WorkedOut, size: WorkedSize, widths?: readonly 
 /** The other ways there are to buy and cut what finishes a quilt, beside those that are chosen. */
 export interface Finishing {
   readonly backing: readonly BackingWay[];
-  readonly binding: BindingWays;
+  readonly binding: readonly BindingNeed[];
   /** The package of batting that is large enough; null when it must be pieced. */
   readonly batting: Packaged | null;
   /** Every border by its id: across the cloth, joined straight or on the diagonal, and along it in one piece. */

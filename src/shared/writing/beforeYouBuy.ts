@@ -82,7 +82,7 @@ export function fabricChart(desk: Desk): Chart {
   const backing: ChartRow = {
     swatch: pattern.backing.fabric,
     cells: [
-      [{ strong: 'Backing' }, `, ${fabricName(pattern, pattern.backing.fabric)}`],
+      [{ strong: 'Backing' }, `, ${fabricName(pattern, pattern.backing.fabric)}`, ...wideOf(pattern.backing)],
       ...sizes.map(({ cloth }): Words => [field(cloth.backing.yards)]),
     ],
   };
@@ -98,6 +98,11 @@ export function fabricChart(desk: Desk): Chart {
     ],
     rows: [...bundleRows(desk), ...rows, backing, batting],
   };
+}
+
+/** What a buyer has to ask for when the backing is of wide cloth. */
+function wideOf({ wide }: Desk['pattern']['backing']): Words {
+  return wide === undefined ? [] : ['; wide cloth, ', field(given(wide, 'usable width of wide cloth')), ' at least'];
 }
 
 /** What a buyer has to know before she takes another print. */

@@ -1,9 +1,10 @@
 import { backingFigure } from '../diagrams/backingFigure.ts';
 import { plain } from '../measure/traced.ts';
 import type { WorkedSize } from '../workroom/workedOut.ts';
+import { bindingRows, bindingSteps } from './binding.ts';
 import type { ChartRow, Section, Step, Words } from './book.ts';
 import { type Desk, shownFigure } from './desk.ts';
-import { field, inSizes, sizeWords } from './words.ts';
+import { field, sizeWords } from './words.ts';
 
 /** Backing, batting, quilting and binding. */
 export function finishing(desk: Desk): Section {
@@ -20,15 +21,15 @@ export function finishing(desk: Desk): Section {
             { title: '', align: 'left', share: 3 },
             ...desk.sizes.map(({ size }) => ({ title: size.name, align: 'left' as const, share: 2.4 })),
           ],
-          rows: rows(desk.sizes),
+          rows: rows(desk),
         },
       },
-      desk.number([backingStep(desk), layersStep(), bindingStep(desk)]),
+      desk.number([backingStep(desk), layersStep(), ...bindingSteps(desk)]),
     ],
   };
 }
 
-function rows(sizes: readonly WorkedSize[]): readonly ChartRow[] {
+function rows({ pattern, sizes }: Desk): readonly ChartRow[] {
   const row = (name: string, cell: (size: WorkedSize) => Words): ChartRow => ({
     cells: [[{ strong: name }], ...sizes.map(cell)],
   });
@@ -37,13 +38,14 @@ function rows(sizes: readonly WorkedSize[]): readonly ChartRow[] {
     row('Backing, at least', ({ cloth }) => sizeWords(cloth.backing)),
     row('Backing panels', ({ cloth }) => panelWords(cloth.backing)),
     row('Batting, at least', ({ cloth }) => sizeWords(cloth.batting)),
-    row('Binding strips', ({ cloth }) => [field(cloth.binding.strips), ' of ', field(cloth.binding.stripWidth)]),
+    ...bindingRows(pattern).map(([name, cell]) => row(name, cell)),
   ];
 }
 
-/** "2 of 88″ × WOF, seams down". */
-function panelWords({ panels, panelLength, seams }: WorkedSize['cloth']['backing']): Words {
-  return [field(panels), ' of ', field(panelLength), ' × WOF', seams === 'none' ? '' : `, seams ${seams}`];
+/** "2 of 88″ × WOF, seams down"; "1 of 88″ × 108″ wide cloth". */
+function panelWords({ panels, panelLength, seams, cloth, usableWidth }: WorkedSize['cloth']['backing']): Words {
+  const width: Words = cloth === 'wide' ? [field(usableWidth), ' wide cloth'] : ['WOF'];
+  return [field(panels), ' of ', field(panelLength), ' × ', ...width, seams === 'none' ? '' : `, seams ${seams}`];
 }
 
 function backingStep(desk: Desk): Step {
@@ -71,20 +73,6 @@ function backingWords(inPanels: number, all: number): string {
 function layersStep(): Step {
   return {
     words: [['Layer backing (wrong side up), batting and quilt top (right side up). Baste, then quilt as you like.']],
-    figures: [],
-  };
-}
-
-function bindingStep(desk: Desk): Step {
-  const lengths = desk.sizes.map(({ cloth }) => cloth.binding.length);
-  return {
-    words: [
-      [
-        'Join the binding strips end to end with diagonal seams, press these open, fold the strip lengthwise with the wrong sides together and press. It takes ',
-        ...inSizes(lengths),
-        ' of strip, joins and corners counted in. Trim the layers even with the quilt top, sew the binding on, fold it over the edge and sew it down.',
-      ],
-    ],
     figures: [],
   };
 }

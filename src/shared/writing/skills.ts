@@ -20,6 +20,7 @@ export function skills(desk: Desk): readonly Words[] {
   return [
     ...[...methods].map((name) => [name]),
     ...seamSkills(seams).map((words) => [words]),
+    ...(desk.pattern.binding.cut === undefined ? [] : [['Bias binding']]),
     ...(points.some((point) => point.value > 0) ? [['Points to match: ', ...inSizes(points, allNames(desk))]] : []),
     ['Smallest piece, finished: ', ...smallest(desk)],
   ];

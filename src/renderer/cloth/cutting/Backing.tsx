@@ -33,7 +33,14 @@ export function Backing({ size, inks }: { readonly size: WorkedSize; readonly in
                 {backing.seams}.
               </>
             )}{' '}
-            Buy <Why traced={backing.yards} />.
+            Buy <Why traced={backing.yards} />
+            {backing.cloth === 'wide' ? (
+              <>
+                {' '}
+                of wide cloth, <Why traced={backing.usableWidth} /> at least
+              </>
+            ) : null}
+            .
           </p>
           <p>
             The batting measures at least <Why traced={batting.width} /> × <Why traced={batting.height} />.

@@ -1,25 +1,34 @@
 import { useMemo } from 'react';
-import type { BackingWay } from '../../../shared/cloth/backing.ts';
+import { type BackingWay, WIDE } from '../../../shared/cloth/backing.ts';
 import { backingFigure } from '../../../shared/diagrams/backingFigure.ts';
 import type { Ink } from '../../../shared/diagrams/figure.ts';
 import { inchesText, sizeText } from '../../../shared/measure/fraction.ts';
 import { plain } from '../../../shared/measure/traced.ts';
+import { setBackingWay } from '../../../shared/pattern/edits/index.ts';
+import type { Pattern } from '../../../shared/pattern/schema.ts';
 import type { Finishing } from '../../../shared/workroom/clothWays.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import { Button } from '../../parts/Button.tsx';
 import { Figure } from '../../parts/figure/Figure.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { Why } from '../../parts/Why.tsx';
+import { useAct } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
+import { UseThis } from './UseThis.tsx';
 
 interface BackingWaysProps {
+  readonly pattern: Pattern;
   readonly size: WorkedSize;
   readonly ways: Finishing;
   readonly inks: readonly Ink[];
 }
 
-/** Every way to make the backing, drawn to one scale; the one the pattern prints first of its kind. */
-export function BackingWays({ size, ways, inks }: BackingWaysProps) {
+/** Every way to make the backing, drawn to one scale; a press chooses, in every size. */
+export function BackingWays({ pattern, size, ways, inks }: BackingWaysProps) {
+  const act = useAct();
   const { backing, batting } = size.cloth;
-  const [printed] = ways.backing;
+  const { run, wide = WIDE } = pattern.backing;
+  const cloth = (way: BackingWay) => (way.cloth === 'wide' ? { wide } : {});
   return (
     <section className={styles.section} aria-labelledby="backing-ways">
       <h2 id="backing-ways">Backing and batting of {size.size.name}</h2>
@@ -28,7 +37,7 @@ export function BackingWays({ size, ways, inks }: BackingWaysProps) {
       </p>
       <ul className={styles.ways}>
         {ways.backing.map((way) => (
-          <li key={`${way.cloth} ${way.run}`} className={styles.way} data-chosen={way === printed || undefined}>
+          <li key={`${way.cloth} ${way.run}`} className={styles.way} data-chosen={way.chosen || undefined}>
             <BackingPicture way={way} size={size} inks={inks} />
             <div>
               <p className={styles.wayName}>{wayName(way)}</p>
@@ -40,17 +49,41 @@ export function BackingWays({ size, ways, inks }: BackingWaysProps) {
                 <Why traced={way.panelLength} /> long
                 {way.seams === 'none' ? ', no seam' : `, seams ${way.seams}`}
               </p>
-              {way === printed ? <p className={styles.under}>The pattern prints this one.</p> : null}
             </div>
+            <UseThis
+              what={`${way.cloth} cloth running ${way.run}`}
+              chosen={way.chosen}
+              onUse={() => act(setBackingWay, { run: way.run, ...cloth(way) })}
+            />
           </li>
         ))}
       </ul>
+      <div className={styles.wayFoot}>
+        {pattern.backing.wide === undefined ? null : (
+          <NumberField
+            label="Usable width of the wide cloth"
+            value={wide}
+            least={60}
+            most={160}
+            step={1}
+            onChange={(next) => act(setBackingWay, { ...(run === undefined ? {} : { run }), wide: next }, 'wide')}
+          />
+        )}
+        {run === undefined ? (
+          <p className="quiet small">Every size prints the way that takes the least cloth.</p>
+        ) : (
+          <Button onPress={() => act(setBackingWay, pattern.backing.wide === undefined ? {} : { wide })}>
+            In every size the way that takes least
+          </Button>
+        )}
+      </div>
     </section>
   );
 }
 
-function wayName({ cloth, run }: BackingWay): string {
-  return `${cloth === 'wide' ? 'Wide cloth' : 'Cloth as for the top'}, running ${run}`;
+function wayName({ cloth, run, usableWidth }: BackingWay): string {
+  const what = cloth === 'wide' ? `Wide cloth, ${inchesText(usableWidth.value)}` : 'Cloth as for the top';
+  return `${what}, running ${run}`;
 }
 
 function battingWords({ batting }: Finishing, { width, height }: WorkedSize['cloth']['batting']): string {

@@ -19,7 +19,7 @@ export function Finishing({ worked }: { readonly worked: WorkedOut }) {
   return (
     <div className={styles.sheet}>
       <BorderWays worked={worked} size={size} ways={ways} />
-      <BackingWays size={size} ways={ways} inks={inks} />
+      <BackingWays pattern={worked.pattern} size={size} ways={ways} inks={inks} />
       <BindingWays size={size} ways={ways} />
     </div>
   );

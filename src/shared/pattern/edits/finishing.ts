@@ -1,6 +1,6 @@
 import type { Edit } from '../edit.ts';
-import type { Bundle } from '../schema.ts';
-import { lengthWithin, withFields } from './list.ts';
+import type { Bundle, Pattern } from '../schema.ts';
+import { lengthWithin, withFields, without } from './list.ts';
 
 export const setBinding: Edit<{ readonly fabric?: string; readonly strip?: number }> = {
   id: 'set-binding',
@@ -21,6 +21,44 @@ export const setBacking: Edit<{ readonly fabric?: string; readonly beyond?: numb
     const reach = beyond === undefined ? null : lengthWithin(beyond, 0, 20);
     const fields = { ...(fabric === undefined ? {} : { fabric }), ...(reach === null ? {} : { beyond: reach }) };
     return withFields(pattern, { backing: withFields(pattern.backing, fields) });
+  },
+};
+
+/** How the binding is cut: straight across the cloth, or on the bias in strips or in one. */
+export type BindingCut = 'straight' | NonNullable<Pattern['binding']['cut']>;
+
+const BINDING_CUT_NAMES: Readonly<Record<BindingCut, string>> = {
+  straight: 'Cut the binding straight across the cloth',
+  bias: 'Cut the binding in bias strips',
+  continuous: 'Cut the binding as one continuous bias strip',
+};
+
+export const setBindingCut: Edit<{ readonly cut: BindingCut }> = {
+  id: 'set-binding-cut',
+  name: ({ cut }) => BINDING_CUT_NAMES[cut],
+  apply: (pattern, { cut }) => {
+    const { binding } = pattern;
+    return withFields(pattern, {
+      binding: cut === 'straight' ? without(binding, 'cut') : withFields(binding, { cut }),
+    });
+  },
+};
+
+/** How the backing is made, in every size: what is left out is as usual, so nothing at all is the way that takes least of the usual cloth. */
+export const setBackingWay: Edit<{ readonly run?: 'down' | 'across'; readonly wide?: number }> = {
+  id: 'set-backing-way',
+  name: ({ run, wide }) => {
+    const cloth = wide === undefined ? 'usual' : 'wide';
+    if (run === undefined) return `Make the backing of ${cloth} cloth the way that takes least`;
+    return `Make the backing of ${cloth} cloth running ${run}`;
+  },
+  apply: (pattern, { run, wide }) => {
+    const width = wide === undefined ? null : lengthWithin(wide, 60, 160);
+    const { backing } = pattern;
+    const ran = run === undefined ? without(backing, 'run') : withFields(backing, { run });
+    return withFields(pattern, {
+      backing: width === null ? without(ran, 'wide') : withFields(ran, { wide: width }),
+    });
   },
 };
 

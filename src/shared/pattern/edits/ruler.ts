@@ -48,7 +48,9 @@ export const setRuler: Edit<{
       ...(border.ends === undefined ? {} : { ends: fine(border.ends) }),
     }));
     const binding = { ...pattern.binding, strip: fine(pattern.binding.strip) };
-    const backing = { ...pattern.backing, beyond: fine(pattern.backing.beyond) };
+    const { wide } = pattern.backing;
+    const reach = { beyond: fine(pattern.backing.beyond), ...(wide === undefined ? {} : { wide: fine(wide) }) };
+    const backing = { ...pattern.backing, ...reach };
     return { ...pattern, house, sizes, borders, binding, backing, setting: settingOn(pattern.setting, fine) };
   },
 };
