@@ -1,13 +1,11 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
 import sharp from 'sharp';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
-import { launchBrowser } from '../helpers/browser.ts';
+import { expect, it } from 'vitest';
+import { axeTrouble, axeTroubleInBoth } from '../helpers/axe.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
+import { inStudio } from './inStudio.ts';
+import { goTo } from './openStudio.ts';
 
 function panelOf(page: Page): Locator {
   return page.getByRole('complementary', { name: 'What is selected' });
@@ -39,40 +37,8 @@ async function bring(page: Page, name: string): Promise<void> {
   await page.getByText(/^Fits/).first().waitFor();
 }
 
-/** What axe finds wrong, one line each. */
-async function trouble(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
-}
-
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 90_000 });
-
 describeWithTool('chromium', 'the cloth view', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let home: string;
-  let studio: OpenStudio;
-  let one: Visit;
-
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    window.remove();
-  });
-  beforeEach(async () => {
-    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
-  });
-  afterEach(async () => {
-    await one.context.close();
-    await studio.close();
-    rmSync(home, { recursive: true, force: true });
-    expect(one.complaints).toEqual([]);
-  });
+  const one = inStudio();
 
   it('shows where a piece goes, pointed at in the cutting plan or walked to by keyboard, and the way back', async () => {
     const { page } = one;
@@ -181,7 +147,7 @@ describeWithTool('chromium', 'the cloth view', () => {
     await page.locator('#view pattern image').first().waitFor({ state: 'attached' });
     await panel.getByRole('button', { name: 'Make it scrappy' }).click();
     await panel.getByRole('heading', { name: 'Scraps, 2 fabrics' }).waitFor();
-    expect(await trouble(page)).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
   it('tells whether one bundle is enough, lets strips be set aside, and takes another bundle', async () => {
@@ -203,16 +169,12 @@ describeWithTool('chromium', 'the cloth view', () => {
     await panelOf(page).getByLabel('Dark', { exact: true }).press('Enter');
     await page.getByRole('heading', { name: /^One bundle is not enough for Lap: it takes 2\.$/ }).waitFor();
     await page.getByText(/^The fewest strips that would do:/).waitFor();
-    expect(await trouble(page)).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
-  // Eight looks, each a few seconds of a busy machine.
-  const PATIENT = { timeout: 240_000 };
-
-  it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', PATIENT, async (colorScheme) => {
+  it('has nothing that axe would change in light or dark', async () => {
     const { page } = one;
-    await page.emulateMedia({ colorScheme });
-    const looks = async (where: string) => expect([where, await trouble(page)]).toEqual([where, []]);
+    const looks = async (where: string) => expect([where, await axeTroubleInBoth(page)]).toEqual([where, []]);
     await cloth(page, 'Cutting');
     await page.getByRole('button', { name: /^Piece D / }).focus();
     await looks('cutting');

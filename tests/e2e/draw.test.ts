@@ -1,12 +1,9 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
-import { launchBrowser } from '../helpers/browser.ts';
+import type { Locator, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { axeTrouble, axeTroubleInBoth } from '../helpers/axe.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
+import { inStudio } from './inStudio.ts';
+import { goTo } from './openStudio.ts';
 
 const tableOf = (page: Page): Locator => page.getByRole('application', { name: /^Drawing of block/ });
 const unitsOf = (page: Page): Locator => page.getByRole('list', { name: /^Units of block/ });
@@ -65,34 +62,8 @@ async function keys(page: Page, ...pressed: readonly string[]): Promise<void> {
   for (const key of pressed) await page.keyboard.press(key);
 }
 
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 120_000 });
-
 describeWithTool('chromium', 'drawing a block', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let home: string;
-  let studio: OpenStudio;
-  let one: Visit;
-
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    window.remove();
-  });
-  beforeEach(async () => {
-    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
-  });
-  afterEach(async () => {
-    await one.context.close();
-    await studio.close();
-    rmSync(home, { recursive: true, force: true });
-    expect(one.complaints).toEqual([]);
-  });
+  const one = inStudio();
 
   // A star of four geese about a square, four plain corners: nine units, three distinct (common practice, from memory).
   const STAR = [/Plain square 3″ square 4$/, /Flying geese 6″ × 3″ 4$/, /Plain square 6″ square 1$/];
@@ -279,22 +250,16 @@ describeWithTool('chromium', 'drawing a block', () => {
     await panel.getByRole('button', { name: /^Pinwheel\s*in this pattern/ }).focus();
     await keys(page, 'Enter');
     await page.getByText(/^19 units of/).waitFor();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`))).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
-  it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {
+  it('has nothing that axe would change in light or dark', async () => {
     const { page } = one;
-    await page.emulateMedia({ colorScheme });
     await drawNew(page, 'Ebb');
     await tableOf(page).focus();
     await keys(page, 'ArrowRight', 'Enter');
-    const trouble = async () => {
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
-    };
-    expect(await trouble()).toEqual([]);
+    expect(await axeTroubleInBoth(page)).toEqual([]);
     await keys(page, 'Escape', 's', 'Enter');
-    expect(await trouble()).toEqual([]);
+    expect(await axeTroubleInBoth(page)).toEqual([]);
   });
 });

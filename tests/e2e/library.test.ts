@@ -1,20 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
+import { beforeEach, expect, it } from 'vitest';
 import { openStore } from '../../src/main/store/store.ts';
 import { readRecipesText } from '../../src/shared/pattern/load.ts';
 import { recipesText } from '../../src/shared/pattern/save.ts';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
-import { launchBrowser } from '../helpers/browser.ts';
+import { axeTrouble } from '../helpers/axe.ts';
 import { starter } from '../helpers/starters.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
-
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 90_000 });
+import { inStudio } from './inStudio.ts';
+import { goTo } from './openStudio.ts';
 
 const blocks = (page: Page): Locator => page.getByRole('listbox', { name: 'Block recipes' });
 const block = (page: Page, name: RegExp): Locator => blocks(page).getByRole('option', { name });
@@ -23,12 +18,6 @@ const panel = (page: Page): Locator => page.getByRole('complementary', { name: '
 async function choose(page: Page, filter: RegExp, choice: string): Promise<void> {
   await page.getByRole('group', { name: 'Filters' }).getByRole('button', { name: filter }).click();
   await page.getByRole('option', { name: choice, exact: true }).click();
-}
-
-/** What axe finds wrong, one line each. */
-async function trouble(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
 }
 
 /** A shoo-fly with a four-patch in its middle. */
@@ -40,31 +29,9 @@ function changedShooFly(): Recipe {
 }
 
 describeWithTool('chromium', 'the library', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let home: string;
-  let studio: OpenStudio;
-  let one: Visit;
+  const one = inStudio();
 
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    window.remove();
-  });
-  beforeEach(async () => {
-    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
-    await goTo(one.page, 'Library');
-  });
-  afterEach(async () => {
-    await one.context.close();
-    await studio.close();
-    rmSync(home, { recursive: true, force: true });
-    expect(one.complaints).toEqual([]);
-  });
+  beforeEach(() => goTo(one.page, 'Library'));
 
   it('finds blocks by words, grid, size and skill, by mouse and by keyboard', async () => {
     const { page } = one;
@@ -79,7 +46,7 @@ describeWithTool('chromium', 'the library', () => {
     await page.keyboard.type('curves');
     await page.keyboard.press('Enter');
     await page.getByText('No block is all of that. Take a filter away.').waitFor();
-    expect(await trouble(page)).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
     await page.getByRole('button', { name: 'Clear the filters' }).click();
     await block(page, /^Sawtooth star/).waitFor();
   });
@@ -90,7 +57,7 @@ describeWithTool('chromium', 'the library', () => {
     await block(page, /^Bear’s paw/).click();
     await panel(page).getByText('Seven-patch, 7 equal parts').waitFor();
     await panel(page).getByText('7, 14″').waitFor();
-    expect(await trouble(page)).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
     const download = page.waitForEvent('download');
     await panel(page).getByRole('button', { name: 'Save as a file' }).click();
     const file = await (await download).path();
@@ -145,7 +112,7 @@ describeWithTool('chromium', 'the library', () => {
     await page.getByRole('button', { name: 'Make it' }).click();
     await page.getByRole('heading', { name: 'Shoo-fly Quilt' }).first().waitFor();
     // Another window of the house saves a new revision meanwhile.
-    const store = openStore({ folder: home, now: () => new Date() });
+    const store = openStore({ folder: one.home, now: () => new Date() });
     store.recipes.save(changedShooFly(), false);
     store.close();
     await goTo(page, 'Library');
@@ -156,7 +123,7 @@ describeWithTool('chromium', 'the library', () => {
     await dialog.getByText('Four-patch in block A: 1, was none.').waitFor();
     // Cot is 6 × 8 blocks: their 48 middles are 2″ finished, so squares of 2½″.
     await dialog.getByText('Middle, 2½″ × 2½″: cut none, was 48.').waitFor();
-    expect(await trouble(page)).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
     await dialog.getByRole('button', { name: 'Take revision 2' }).click();
     await page.getByRole('button', { name: 'Undo: Take revision 2 of Shoo-fly' }).click();
     await panel(page)
@@ -166,7 +133,7 @@ describeWithTool('chromium', 'the library', () => {
 
   it('shows every revision of a recipe, and makes an old one the newest again', async () => {
     const { page } = one;
-    const store = openStore({ folder: home, now: () => new Date() });
+    const store = openStore({ folder: one.home, now: () => new Date() });
     store.recipes.save(changedShooFly(), false);
     store.close();
     await page.getByRole('searchbox').fill('shoo');

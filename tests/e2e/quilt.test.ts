@@ -1,53 +1,20 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
-import { launchBrowser } from '../helpers/browser.ts';
+import type { Locator, Page } from 'playwright-core';
+import { beforeEach, expect, it } from 'vitest';
+import { axeTrouble } from '../helpers/axe.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
-
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 90_000 });
+import { inStudio } from './inStudio.ts';
 
 describeWithTool('chromium', 'the quilt view', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let home: string;
-  let studio: OpenStudio;
-  let one: Visit;
+  const one = inStudio();
   let page: Page;
   let panel: Locator;
   let quilt: Locator;
 
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    window.remove();
-  });
-  beforeEach(async () => {
-    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
+  beforeEach(() => {
     page = one.page;
     panel = page.getByRole('complementary', { name: 'What is selected' });
     quilt = page.getByRole('grid', { name: /^Blocks of the quilt/ });
   });
-  afterEach(async () => {
-    await one.context.close();
-    await studio.close();
-    rmSync(home, { recursive: true, force: true });
-    expect(one.complaints).toEqual([]);
-  });
-
-  /** What axe finds wrong, one line each. */
-  async function trouble(): Promise<readonly string[]> {
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
-  }
 
   async function undo(what: string): Promise<void> {
     await page.getByRole('button', { name: `Undo: ${what}`, exact: true }).click();
@@ -75,7 +42,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await undo('shift every strip by 1/2 of a block');
     await undo('set the blocks in strips, in columns');
     await page.getByRole('heading', { level: 2, name: 'On point' }).waitFor();
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
   it('puts sashing of three strips between the blocks and takes it away, each one act', async () => {
@@ -96,7 +63,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await panel.getByLabel('Width in each size: Cot').fill('1');
     await panel.getByLabel('Width in each size: Cot').press('Enter');
     await page.getByRole('radio', { name: /^Cot 38″ × 58″/ }).waitFor();
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
   it('picks blocks on point by click, by a box and by keys', async () => {
@@ -114,7 +81,7 @@ describeWithTool('chromium', 'the quilt view', () => {
   it('takes a classic setting with a press, reflects it, and changes single places by hand', async () => {
     await panel.getByRole('button', { name: /^Motif/ }).click();
     await panel.getByRole('button', { name: /^Checkerboard/ }).waitFor();
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
     await panel.getByRole('button', { name: /^Pinwheel/ }).click();
     await page.getByRole('button', { name: 'Undo: set the blocks in pinwheel' }).waitFor();
     await panel.getByRole('radiogroup', { name: 'Reflected about the middle' }).getByText('Both').click();
@@ -160,7 +127,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await panel.getByText(/\d+ units along the top and \d+ along the sides/).waitFor();
     await panel.getByRole('button', { name: 'The whole quilt' }).click();
     await panel.getByText('Inside quay border').waitFor();
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
   it('swaps two blocks, picks all alike, and paints blocks and fabrics, each one act', async () => {
@@ -185,7 +152,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await page.getByRole('button', { name: 'Undo: put block C in a place' }).waitFor();
     await page.keyboard.press('Escape');
     await expect.poll(() => page.getByRole('radiogroup', { name: 'Paint with' }).count()).toBe(0);
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
   it('finds sizes for a bed, adds one, and keeps a mattress of the designer’s own for other patterns', async () => {
@@ -196,7 +163,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await finder.getByRole('button', { name: 'Find sizes' }).click();
     const add = finder.getByRole('button', { name: /^Add as a size: / });
     await add.first().waitFor({ timeout: 60_000 });
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
     await finder.getByRole('button', { name: 'A mattress of your own' }).click();
     await finder.getByLabel('What it is called').fill('Ship’s bunk');
     await finder.getByLabel('Mattress width').fill('27');
@@ -237,13 +204,13 @@ describeWithTool('chromium', 'the quilt view', () => {
     await page.getByText('1.5 ×').waitFor();
     await page.keyboard.press('0');
     await page.getByRole('button', { name: 'Squint' }).click();
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
     await page.getByText('All sizes').click();
     await page.getByRole('button', { name: /Laid on a bed/ }).click();
     await page.getByRole('option', { name: 'On Queen' }).click();
     // Bed is 95 × 95: over 60 × 80 it hangs (95 − 60) / 2 at the sides, 15 at the foot.
     await page.getByText('On Queen: 17½″ over the sides, 15″ at the foot').waitFor();
-    expect(await trouble()).toEqual([]);
+    expect(await axeTrouble(page)).toEqual([]);
   });
 
   it('begins a medallion, adds a round of blocks, and says how many blocks are too many', async () => {

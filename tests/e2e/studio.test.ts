@@ -1,50 +1,14 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { VIEW_IDS } from '../../src/renderer/state/viewId.ts';
-import { launchBrowser } from '../helpers/browser.ts';
+import { axeTroubleInBoth } from '../helpers/axe.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
-
-/** What axe finds wrong, one line each. */
-async function trouble(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id} at ${target}: ${failureSummary}`),
-  );
-}
-
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 90_000 });
+import { inStudio } from './inStudio.ts';
+import { goTo } from './openStudio.ts';
 
 describeWithTool('chromium', 'the studio in a browser', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let home: string;
-  let studio: OpenStudio;
-  let one: Visit;
-
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    window.remove();
-  });
-  beforeEach(async () => {
-    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
-  });
-  afterEach(async () => {
-    await one.context.close();
-    await studio.close();
-    rmSync(home, { recursive: true, force: true });
-    expect(one.complaints).toEqual([]);
-  });
+  const one = inStudio();
 
   it('opens on the finished demo, which fits in every size', async () => {
     const { page } = one;
@@ -135,7 +99,7 @@ describeWithTool('chromium', 'the studio in a browser', () => {
   it('never writes over what another window kept: both can be kept', async () => {
     const { page, context } = one;
     const other = await context.newPage();
-    await other.goto(new URL(studio.address).origin);
+    await other.goto(new URL(one.address).origin);
     const rename = async (where: Page, to: string) => {
       const title = where.getByLabel('Title');
       await title.fill(to);
@@ -194,18 +158,17 @@ describeWithTool('chromium', 'the studio in a browser', () => {
     await page.getByRole('region', { name: 'Whirl' }).getByText('Block recipe').waitFor();
   });
 
-  it.each(['light', 'dark'] as const)('has nothing that axe would change, in %s', async (colorScheme) => {
+  it('has nothing that axe would change in light or dark', async () => {
     const { page } = one;
-    await page.emulateMedia({ colorScheme });
     for (const view of VIEW_IDS) {
       await page.evaluate((id) => {
         document.location.hash = id;
       }, view);
       await page.waitForTimeout(600);
-      expect([view, await trouble(page)]).toEqual([view, []]);
+      expect([view, await axeTroubleInBoth(page)]).toEqual([view, []]);
     }
     await page.keyboard.press('?');
     await page.getByRole('dialog').waitFor();
-    expect(await trouble(page)).toEqual([]);
+    expect(await axeTroubleInBoth(page)).toEqual([]);
   });
 });

@@ -1,12 +1,10 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it, vi } from 'vitest';
-import { launchBrowser } from '../helpers/browser.ts';
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { axeTroubleInBoth } from '../helpers/axe.ts';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
+import { inStudio } from './inStudio.ts';
+import { goTo } from './openStudio.ts';
 
 function panelOf(page: Page): Locator {
   return page.getByRole('complementary', { name: 'What is selected' });
@@ -17,44 +15,12 @@ function pageWords(page: Page): Locator {
   return page.locator('#view p.heard');
 }
 
-/** What axe finds wrong, one line each. */
-async function trouble(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} at ${target}`));
-}
-
 async function undo(page: Page): Promise<void> {
   await page.getByRole('button', { name: /^Undo: / }).click();
 }
 
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 90_000 });
-
 describeWithTool('chromium', 'the views of a pattern', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let home: string;
-  let studio: OpenStudio;
-  let one: Visit;
-
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-  });
-  afterAll(async () => {
-    await browser.close();
-    window.remove();
-  });
-  beforeEach(async () => {
-    home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
-  });
-  afterEach(async () => {
-    await one.context.close();
-    await studio.close();
-    rmSync(home, { recursive: true, force: true });
-    expect(one.complaints).toEqual([]);
-  });
+  const one = inStudio();
 
   it('picks, turns and mirrors blocks of the quilt by keyboard, and returns them to the motif', async () => {
     const { page } = one;
@@ -256,35 +222,31 @@ describeWithTool('chromium', 'the views of a pattern', () => {
     await page.getByRole('heading', { level: 2, name: 'Lantern' }).waitFor();
   });
 
-  it.each(['light', 'dark'] as const)(
-    'has nothing that axe would change in what is selected, in %s',
-    async (colorScheme) => {
-      const { page } = one;
-      await page.emulateMedia({ colorScheme });
-      const panel = panelOf(page);
-      const looks = async (where: string) => expect([where, await trouble(page)]).toEqual([where, []]);
-      await goTo(page, 'Quilt');
-      await page.getByRole('grid', { name: /^Blocks of the quilt/ }).focus();
-      await page.keyboard.press('ArrowDown');
-      await looks('a block of the quilt');
-      await panel.getByRole('button', { name: 'The whole quilt' }).click();
-      await panel.getByText('Quay border').click();
-      await looks('a border');
-      await panel.getByRole('button', { name: 'The whole quilt' }).click();
-      await panel.getByText('Lap', { exact: true }).click();
-      await looks('a size');
-      await page.getByText('All sizes').click();
-      await looks('all sizes');
-      await goTo(page, 'Block');
-      await page.getByRole('button', { name: /Flying geese/ }).click();
-      await looks('a unit');
-      await goTo(page, 'Cloth');
-      await page.getByRole('button', { name: 'Piece C' }).click();
-      await looks('a piece');
-      await goTo(page, 'Pages');
-      await page.getByRole('button', { name: 'All pages' }).click();
-      await page.getByRole('button', { name: 'Open page 2' }).waitFor();
-      await looks('all pages');
-    },
-  );
+  it('has nothing that axe would change in what is selected in light or dark', async () => {
+    const { page } = one;
+    const panel = panelOf(page);
+    const looks = async (where: string) => expect([where, await axeTroubleInBoth(page)]).toEqual([where, []]);
+    await goTo(page, 'Quilt');
+    await page.getByRole('grid', { name: /^Blocks of the quilt/ }).focus();
+    await page.keyboard.press('ArrowDown');
+    await looks('a block of the quilt');
+    await panel.getByRole('button', { name: 'The whole quilt' }).click();
+    await panel.getByText('Quay border').click();
+    await looks('a border');
+    await panel.getByRole('button', { name: 'The whole quilt' }).click();
+    await panel.getByText('Lap', { exact: true }).click();
+    await looks('a size');
+    await page.getByText('All sizes').click();
+    await looks('all sizes');
+    await goTo(page, 'Block');
+    await page.getByRole('button', { name: /Flying geese/ }).click();
+    await looks('a unit');
+    await goTo(page, 'Cloth');
+    await page.getByRole('button', { name: 'Piece C' }).click();
+    await looks('a piece');
+    await goTo(page, 'Pages');
+    await page.getByRole('button', { name: 'All pages' }).click();
+    await page.getByRole('button', { name: 'Open page 2' }).waitFor();
+    await looks('all pages');
+  });
 });

@@ -1,11 +1,9 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, it, vi } from 'vitest';
-import { launchBrowser } from '../helpers/browser.ts';
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { describeWithTool } from '../helpers/tools.ts';
-import { buildWindow, goTo, type OpenStudio, openStudio, type Visit, visit } from './openStudio.ts';
+import { inStudio } from './inStudio.ts';
+import { goTo } from './openStudio.ts';
 
 /** The quilt of the demo's smallest size: 3 × 5 blocks of 9″, a rope border of 1″ and a quay border of 2½″ all round. */
 const BEFORE = '34″ × 52″';
@@ -16,27 +14,8 @@ async function coverSays(page: Page, words: string): Promise<void> {
   await page.locator('#view p').filter({ hasText: words }).first().waitFor({ state: 'attached' });
 }
 
-// A browser on a machine with two busy cores takes its time.
-vi.setConfig({ testTimeout: 90_000 });
-
 describeWithTool('chromium', 'the whole job, in one sitting', () => {
-  let window: Awaited<ReturnType<typeof buildWindow>>;
-  let browser: Browser;
-  let studio: OpenStudio;
-  let one: Visit;
-  const home = mkdtempSync(join(tmpdir(), 'piecewright-home-'));
-
-  beforeAll(async () => {
-    [window, browser] = await Promise.all([buildWindow(), launchBrowser()]);
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
-  });
-  afterAll(async () => {
-    await browser.close();
-    await studio.close();
-    window.remove();
-    rmSync(home, { recursive: true, force: true });
-  });
+  const one = inStudio('suite');
 
   it('shows the pages of the demo as they will print', async () => {
     const { page } = one;
@@ -104,12 +83,7 @@ describeWithTool('chromium', 'the whole job, in one sitting', () => {
   it('is still there after a reload, and after the studio was stopped and started', async () => {
     await one.page.reload();
     await one.page.getByRole('radio', { name: new RegExp(`Cot.*${AFTER}`) }).waitFor();
-    expect(one.complaints).toEqual([]);
-    await one.context.close();
-    await studio.close();
-    studio = await openStudio(window.folder, home);
-    one = await visit(browser, studio.address);
+    await one.again();
     await one.page.getByRole('radio', { name: new RegExp(`Cot.*${AFTER}`) }).waitFor();
-    expect(one.complaints).toEqual([]);
   });
 });
