@@ -82,6 +82,37 @@ export interface Contract {
   result(id: string): Promise<PublishedFile>;
 }
 
+/** The name of every call: what may come from outside. The type makes sure none is missing and none is strange. */
+export const CALLS: Readonly<Record<keyof Contract, true>> = {
+  about: true,
+  patterns: true,
+  openPattern: true,
+  lookAtPattern: true,
+  savePattern: true,
+  removePattern: true,
+  recipes: true,
+  openRecipe: true,
+  keptRecipes: true,
+  recipeRevisions: true,
+  saveRecipe: true,
+  removeRecipe: true,
+  importFile: true,
+  exportRecipes: true,
+  mattresses: true,
+  saveMattress: true,
+  removeMattress: true,
+  exportPattern: true,
+  bringPhotograph: true,
+  photograph: true,
+  photographColour: true,
+  prove: true,
+  proof: true,
+  publish: true,
+  job: true,
+  cancel: true,
+  result: true,
+};
+
 export interface Mattresses {
   /** Those that come with Piecewright, each table with its source. */
   readonly tables: readonly MattressTable[];

@@ -1,36 +1,5 @@
-import type { Answer, Contract } from '../../shared/contract.ts';
+import { type Answer, CALLS, type Contract } from '../../shared/contract.ts';
 import { knownRefusal, plainRefusal, Refused, refusalOf } from '../refusal.ts';
-
-/** The calls that may come from outside; the type makes sure none is missing and none is strange. */
-const CALLS: Readonly<Record<keyof Contract, true>> = {
-  about: true,
-  patterns: true,
-  openPattern: true,
-  lookAtPattern: true,
-  savePattern: true,
-  removePattern: true,
-  recipes: true,
-  openRecipe: true,
-  keptRecipes: true,
-  recipeRevisions: true,
-  saveRecipe: true,
-  removeRecipe: true,
-  importFile: true,
-  exportRecipes: true,
-  mattresses: true,
-  saveMattress: true,
-  removeMattress: true,
-  exportPattern: true,
-  bringPhotograph: true,
-  photograph: true,
-  photographColour: true,
-  prove: true,
-  proof: true,
-  publish: true,
-  job: true,
-  cancel: true,
-  result: true,
-};
 
 /** Whether the contract has a call of this name. */
 export function isCall(name: unknown): name is keyof Contract {

@@ -1,7 +1,7 @@
-import { Label, ProgressBar } from 'react-aria-components';
 import type { Finding } from '../../shared/measure/finding.ts';
 import { Button } from '../parts/Button.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
+import { Progress } from '../parts/Progress.tsx';
 import { useStudio } from '../state/hooks.tsx';
 import { exportPdf } from './exportPdf.ts';
 import styles from './pages.module.css';
@@ -34,12 +34,7 @@ function Making({ exporting }: { readonly exporting: Extract<Exporting, { state:
   const { making, stop } = exporting;
   return (
     <>
-      <ProgressBar className={styles.making ?? ''} value={making.progress} minValue={0} maxValue={1}>
-        <Label>{making.doing}</Label>
-        <span className={styles.track}>
-          <span className={styles.done} style={{ width: `${100 * making.progress}%` }} />
-        </span>
-      </ProgressBar>
+      <Progress doing={making.doing} progress={making.progress} />
       <Button onPress={stop}>Stop</Button>
     </>
   );

@@ -1,7 +1,7 @@
-import { Label, ProgressBar } from 'react-aria-components';
 import { Button } from '../parts/Button.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { Mark } from '../parts/Mark.tsx';
+import { Progress } from '../parts/Progress.tsx';
 import styles from './pages.module.css';
 import { pagesStore, turnTo, usePagesState, type Zoom } from './pagesStore.ts';
 import type { Pages } from './usePages.ts';
@@ -50,14 +50,7 @@ export function PagesHead({ pages, draft }: { readonly pages: Pages; readonly dr
 function State({ pages, draft }: { readonly pages: Pages; readonly draft: boolean }) {
   const { making, refusal, pdf } = pages;
   if (making !== null) {
-    return (
-      <ProgressBar className={styles.making ?? ''} value={making.progress} minValue={0} maxValue={1}>
-        <Label>{pdf === null ? 'Making the pages' : 'Making newer pages'}</Label>
-        <span className={styles.track}>
-          <span className={styles.done} style={{ width: `${100 * making.progress}%` }} />
-        </span>
-      </ProgressBar>
-    );
+    return <Progress doing={pdf === null ? 'Making the pages' : 'Making newer pages'} progress={making.progress} />;
   }
   if (refusal !== null && pdf !== null) {
     return (

@@ -1,35 +1,4 @@
-import type { Answer, Bridge, Contract, Refusal } from '../../shared/contract.ts';
-
-/** The names of every call; the type makes sure none is missing and none is strange. */
-const CALLS: Readonly<Record<keyof Contract, true>> = {
-  about: true,
-  patterns: true,
-  openPattern: true,
-  lookAtPattern: true,
-  savePattern: true,
-  removePattern: true,
-  recipes: true,
-  openRecipe: true,
-  keptRecipes: true,
-  recipeRevisions: true,
-  saveRecipe: true,
-  removeRecipe: true,
-  importFile: true,
-  exportRecipes: true,
-  mattresses: true,
-  saveMattress: true,
-  removeMattress: true,
-  exportPattern: true,
-  bringPhotograph: true,
-  photograph: true,
-  photographColour: true,
-  prove: true,
-  proof: true,
-  publish: true,
-  job: true,
-  cancel: true,
-  result: true,
-};
+import { type Answer, type Bridge, CALLS, type Contract, type Refusal } from '../../shared/contract.ts';
 
 /** Carries one call to the host and brings its answer; throws a `Refused` when the host says no. */
 export type Carry = (name: keyof Contract, args: readonly unknown[]) => Promise<unknown>;

@@ -1,10 +1,10 @@
-import { Label, ProgressBar } from 'react-aria-components';
 import type { FabricNeed } from '../../../shared/cloth/cloth.ts';
 import { keptFor } from '../../../shared/cloth/keptPlan.ts';
 import { inchesText } from '../../../shared/measure/fraction.ts';
 import { forgetPlan } from '../../../shared/pattern/edits/index.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Button } from '../../parts/Button.tsx';
+import { Progress } from '../../parts/Progress.tsx';
 import { useStudio } from '../../state/hooks.tsx';
 import { useClothState } from '../clothStore.ts';
 import type { Proving } from '../proving.ts';
@@ -51,12 +51,7 @@ export function Prove({ worked, size, need: { fabric, plan } }: ProveProps) {
 function Going({ proving }: { readonly proving: Extract<Proving, { state: 'proving' }> }) {
   return (
     <div className={styles.prove}>
-      <ProgressBar className={styles.going ?? ''} value={proving.progress} minValue={0} maxValue={1}>
-        <Label>{proving.doing}</Label>
-        <span className={styles.track}>
-          <span className={styles.done} style={{ width: `${100 * proving.progress}%` }} />
-        </span>
-      </ProgressBar>
+      <Progress doing={proving.doing} progress={proving.progress} />
       <Button small onPress={proving.stop}>
         Stop
       </Button>
