@@ -221,6 +221,8 @@ export interface PublishRequest {
   readonly draft: boolean;
   /** Black and white: hatches instead of colours. */
   readonly plainInk: boolean;
+  /** Instead of the pattern, the sheet for so many kits of one size. */
+  readonly kits?: { readonly size: string; readonly many: number } | undefined;
 }
 
 /** Pieces to be cut from strips across one cloth in as little length as can be. */

@@ -240,8 +240,8 @@ describe('what it costs', () => {
     expect(costIn(workOut(priced), size)?.whole).toBe(false);
     const kit = kitIn(worked, size, 12);
     expect(kit.costAll?.value).toBeCloseTo(12 * (yards * 10 + 45), 6);
-    expect(kit.bundles).toBe(12);
-    expect(kit.contents[0]).toBe('1 bundle of strips');
+    expect(kit.counted).toMatchObject([{ fabric: null, each: { value: 1 }, all: { value: 12 } }]);
+    expect(kit.contents[0]).toMatchObject({ amount: { value: 1 }, what: 'bundle of strips' });
   });
 
   // Computed: twelve cuts of a length and 2 inches of squaring up once, in eighths of a yard.

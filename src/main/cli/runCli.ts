@@ -68,6 +68,7 @@ function commands(terminal: Terminal, ended: Ended): Command {
   addPlan(program, terminal, ended);
   addLibrary(program, terminal, ended);
   addPublish(program, terminal, ended);
+  addKit(program, terminal, ended);
   addFigures(program, terminal, ended);
   addDemo(program, terminal, ended);
   return program;
@@ -194,6 +195,32 @@ function wishesOf({ out, paper, size, plainInk, draft }: PublishOptions): Publis
     draft: draft === true,
     ...(size === undefined ? {} : { size }),
   };
+}
+
+interface KitOptions extends PublishOptions {
+  readonly kits: number;
+}
+
+function addKit(program: Command, terminal: Terminal, ended: Ended): void {
+  add(program, 'kit', 'the sheet a shop puts kits together by: bolt cuts, contents, as PDF and CSV')
+    .argument('<file>', 'a .pattern.json')
+    .option('--kits <number>', 'how many kits', kitsOf, 12)
+    .requiredOption('--out <folder>', 'where the files go; made if it is not there')
+    .addOption(new Option('--paper <paper>', 'one paper only').choices(['letter', 'a4']))
+    .option('--size <name>', 'kits of one size only')
+    .option('--plain-ink', 'black and white, hatches instead of colours')
+    .action(async (file: string, options: KitOptions) => {
+      const { runKit } = await import('./kit.ts');
+      ended(await runKit(file, { ...wishesOf(options), kits: options.kits }, options.json === true, terminal));
+    });
+}
+
+const MOST_KITS = 1000;
+
+function kitsOf(text: string): number {
+  const kits = Number(text);
+  if (Number.isInteger(kits) && kits >= 1 && kits <= MOST_KITS) return kits;
+  throw new InvalidArgumentError(`Write a whole number of kits from 1 to ${MOST_KITS}.`);
 }
 
 function addFigures(program: Command, terminal: Terminal, ended: Ended): void {

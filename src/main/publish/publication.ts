@@ -1,7 +1,10 @@
-import type { Paper, PublishRequest } from '../../shared/contract.ts';
+import type { PublishRequest } from '../../shared/contract.ts';
 import { anyStops, type Finding } from '../../shared/measure/finding.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
+import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
+import type { Book } from '../../shared/writing/book.ts';
+import { kitFileName, writeKitSheet } from '../../shared/writing/kitSheet.ts';
 import { writeBook } from '../../shared/writing/writeBook.ts';
 import { makePdf } from '../paper/makePdf.ts';
 import { swatchPictures } from '../photograph/swatch.ts';
@@ -22,13 +25,13 @@ const WRITTEN = 0.2;
  * stops publishing and this is no draft, and as `makePdf` does.
  */
 export async function makePublication(request: PublishRequest, tell: Tell, signal: AbortSignal): Promise<Publication> {
-  const { pattern, paper, plainInk, draft } = request;
+  const { pattern, paper, plainInk, draft, kits } = request;
   tell(0, 'Working out every size');
   const worked = workOut(pattern);
   // Not even a draft can be made of nothing.
   if (worked.sizes.length === 0) throw unfit(worked.findings);
   tell(WRITTEN / 2, 'Writing the pattern');
-  const book = writeBook(worked);
+  const book = kits === undefined ? writeBook(worked) : kitBook(worked, kits);
   const { findings } = book;
   if (!draft && anyStops(findings)) throw unfit(findings);
   const pdf = await makePdf(book, {
@@ -39,7 +42,23 @@ export async function makePublication(request: PublishRequest, tell: Tell, signa
     signal,
     onProgress: (progress, doing) => tell(WRITTEN + (1 - WRITTEN) * progress, doing),
   });
-  return { name: fileName(pattern, { paper, plainInk, draft }), pdf };
+  const how = { paper, plainInk, draft };
+  return { name: kits === undefined ? fileName(pattern, how) : kitPdfName(pattern, kits, how), pdf };
+}
+
+type Kits = NonNullable<PublishRequest['kits']>;
+type How = Pick<PublishRequest, 'paper' | 'plainInk' | 'draft'>;
+
+function kitBook(worked: WorkedOut, { size, many }: Kits): Book {
+  const own = worked.sizes.find((one) => one.size.id === size);
+  if (own === undefined) throw new Refused('bad-input', 'This size cannot be laid out, so there are no kits of it.');
+  return writeKitSheet(worked, own, many);
+}
+
+/** "harbour-lights-lap-12-kits-letter.pdf" */
+export function kitPdfName(pattern: Pick<Pattern, 'id' | 'sizes'>, { size, many }: Kits, how: How): string {
+  const name = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
+  return withHow([kitFileName(pattern, name, many), how.paper], how);
 }
 
 function unfit(findings: readonly Finding[]): Refused {
@@ -54,10 +73,7 @@ function unfit(findings: readonly Finding[]): Refused {
 }
 
 /** "harbour-lights-edition-2-letter-black-and-white-draft.pdf" */
-export function fileName(
-  pattern: Pick<Pattern, 'title' | 'id' | 'edition'>,
-  how: { readonly paper: Paper; readonly plainInk: boolean; readonly draft: boolean },
-): string {
+export function fileName(pattern: Pick<Pattern, 'title' | 'id' | 'edition'>, how: How): string {
   const title = pattern.title
     .normalize('NFKD')
     .toLowerCase()
@@ -65,8 +81,9 @@ export function fileName(
     .replace(/[^a-z0-9]+/g, '-')
     .slice(0, 60)
     .replace(/^-+|-+$/g, '');
-  const parts = [title || pattern.id, `edition-${pattern.edition.number}`, how.paper];
-  if (how.plainInk) parts.push('black-and-white');
-  if (how.draft) parts.push('draft');
-  return `${parts.join('-')}.pdf`;
+  return withHow([title || pattern.id, `edition-${pattern.edition.number}`, how.paper], how);
+}
+
+function withHow(parts: readonly string[], { plainInk, draft }: Pick<How, 'plainInk' | 'draft'>): string {
+  return `${[...parts, ...(plainInk ? ['black-and-white'] : []), ...(draft ? ['draft'] : [])].join('-')}.pdf`;
 }

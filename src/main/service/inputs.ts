@@ -22,6 +22,7 @@ const publishSchema: z.ZodType<PublishRequest> = z.strictObject({
   paper: z.enum(['letter', 'a4']),
   draft: z.boolean(),
   plainInk: z.boolean(),
+  kits: z.strictObject({ size: identifierSchema, many: z.number().int().min(1).max(1000) }).optional(),
 });
 
 const side = z.number().positive().max(10_000);

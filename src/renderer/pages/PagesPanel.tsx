@@ -1,17 +1,11 @@
-import type { Paper } from '../../shared/contract.ts';
 import { SidePanel } from '../app/SidePanel.tsx';
 import { Choice } from '../parts/Choice.tsx';
 import { usePattern } from '../state/hooks.tsx';
 import { CautionsPart } from './CautionsPart.tsx';
 import { EditionPart } from './EditionPart.tsx';
 import { ExportPart } from './ExportPart.tsx';
-import { pagesStore, usePagesState } from './pagesStore.ts';
+import { PAPERS, pagesStore, usePagesState } from './pagesStore.ts';
 import { WordsPart } from './WordsPart.tsx';
-
-const PAPERS: readonly { readonly id: Paper; readonly says: string }[] = [
-  { id: 'letter', says: 'US Letter' },
-  { id: 'a4', says: 'A4' },
-];
 
 const INKS = [
   { id: 'colour', says: 'Colour' },

@@ -58,6 +58,12 @@ export function settled(): void {
     pagesStore.setState({ exporting: { state: 'idle' } });
 }
 
+/** The papers there are, as they are chosen. */
+export const PAPERS: readonly { readonly id: Paper; readonly says: string }[] = [
+  { id: 'letter', says: 'US Letter' },
+  { id: 'a4', says: 'A4' },
+];
+
 /** Printed size of a page, inches. A4: ISO 216, 210 × 297 mm; letter: 8½ × 11 in. */
 export const PAPER_INCHES: Readonly<Record<Paper, { readonly width: number; readonly height: number }>> = {
   letter: { width: 8.5, height: 11 },

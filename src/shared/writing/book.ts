@@ -42,7 +42,9 @@ export type SectionId =
   | 'finishing'
   | 'templates'
   | 'colouring'
-  | 'rights';
+  | 'rights'
+  /** Of a kit sheet, which has no other. */
+  | 'kit';
 
 /** One thing on the page, kept whole unless it is a table. */
 export type Block =

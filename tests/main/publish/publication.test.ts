@@ -27,6 +27,16 @@ describe('a publication', () => {
     await publisher.close();
   });
 
+  it('can be the sheet for kits of one size instead, or say that there is none', async () => {
+    const [size] = request.pattern.sizes;
+    const kits = { size: size?.id ?? '', many: 12 };
+    const made = await makePublication({ ...request, kits }, quiet, never);
+    expect(made.name).toMatch(/^[a-z0-9-]+-12-kits-a4\.pdf$/);
+    expect(Buffer.from(made.pdf).subarray(0, 8).toString('latin1')).toBe('%PDF-1.7');
+    const none = { size: 'gone', many: 12 };
+    expect((await refusalFrom(makePublication({ ...request, kits: none }, quiet, never))).kind).toBe('bad-input');
+  });
+
   it('is the same, byte for byte, on any thread at any time', async () => {
     const publisher = workerPublisher();
     const there = await publisher.make(request, quiet, never);

@@ -1,8 +1,10 @@
 import { useMemo } from 'react';
-import { fractionOf } from '../../../shared/measure/fraction.ts';
+import { tracedText } from '../../../shared/measure/traced.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import { kitIn } from '../../../shared/workroom/clothWays.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import { kitCsv } from '../../../shared/writing/kitCsv.ts';
+import { kitFileName } from '../../../shared/writing/kitSheet.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { giveFile } from '../../parts/giveFile.ts';
@@ -13,7 +15,7 @@ import styles from '../cloth.module.css';
 import { clothStore, useClothState } from '../clothStore.ts';
 import { FabricName } from '../FabricName.tsx';
 import { KitCosts } from './KitCosts.tsx';
-import { kitCsv, kitFileName } from './kitCsv.ts';
+import { KitPages } from './KitPages.tsx';
 
 /** What a shop needs to put kits of one size together: bolt cuts in the order they are made, contents, cost. */
 export function Kits({ worked }: { readonly worked: WorkedOut }) {
@@ -28,7 +30,7 @@ function KitsOf({ worked, size }: { readonly worked: WorkedOut; readonly size: W
   const fabricOf = (id: string) => worked.pattern.fabrics.find((fabric) => fabric.id === id) as Fabric;
   const give = () => {
     const text = kitCsv(sheet, worked.pattern, size.size.name);
-    giveFile({ name: kitFileName(worked.pattern, size.size.name, kits), type: 'text/csv', parts: [text] });
+    giveFile({ name: `${kitFileName(worked.pattern, size.size.name, kits)}.csv`, type: 'text/csv', parts: [text] });
   };
   return (
     <div className={styles.sheet}>
@@ -65,12 +67,15 @@ function KitsOf({ worked, size }: { readonly worked: WorkedOut; readonly size: W
             </tr>
           </thead>
           <tbody>
-            {sheet.cloth.map(({ fabric, uses, each, bolt }) => (
+            {sheet.cloth.map(({ fabric, uses, each, bolt, wide }) => (
               <tr key={`${fabric} ${uses.join(' ')}`}>
                 <th scope="row">
                   <FabricName fabric={fabricOf(fabric)} />
                 </th>
-                <td className={styles.uses}>{uses.join(', ')}</td>
+                <td className={styles.uses}>
+                  {uses.join(', ')}
+                  {wide === undefined ? null : `, wide cloth of ${tracedText(wide)} at least`}
+                </td>
                 <td className={styles.sizeCell}>
                   <Why traced={each} />
                 </td>
@@ -82,17 +87,21 @@ function KitsOf({ worked, size }: { readonly worked: WorkedOut; readonly size: W
             ))}
           </tbody>
         </table>
-        {sheet.bundles === 0 ? null : (
-          <p>
-            {fractionOf(sheet.bundles)} {sheet.bundles === 1 ? 'bundle' : 'bundles'} of strips in all.
+        {sheet.counted.map(({ fabric, what, each, all }) => (
+          <p key={`${fabric} ${what}`}>
+            Counted out: <Why traced={each} /> {what}
+            {fabric === null ? null : ` of ${fabricOf(fabric).name}`} for each kit, <Why traced={all} /> in all.
           </p>
-        )}
+        ))}
+        <KitPages size={size} kits={kits} />
       </section>
       <section className={styles.section} aria-labelledby="kit-contents">
         <h2 id="kit-contents">In each kit</h2>
         <ul className={styles.contents}>
           {sheet.contents.map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line.what}>
+              {tracedText(line.amount)} {line.what}
+            </li>
           ))}
           <li>
             The pattern “{worked.pattern.title}”, edition {worked.pattern.edition.number}
