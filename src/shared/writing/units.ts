@@ -45,8 +45,8 @@ function opening(desk: Desk, group: UnitGroup): Words {
   const pieces = group.letters.length === 1 ? `Piece ${group.letters[0]}` : `Pieces ${listed(group.letters)}`;
   const [one] = group.inSizes;
   const fabrics = [...new Set((one?.sized.plan.cuts ?? []).map(({ role }) => group.block.fabricOf[role] ?? role))];
-  const { templates, foundations } = one?.sized.plan ?? {};
-  const printed = templates !== undefined ? ' Its templates are' : foundations !== undefined ? ' Its papers are' : '';
+  const { templates = [], foundations = [] } = one?.sized.plan ?? {};
+  const printed = templates.length > 0 ? ' Its templates are' : foundations.length > 0 ? ' Its papers are' : '';
   const where = printed === '' ? '' : `${printed} on pages of their own, at true size.`;
   return [`For ${blocks}. ${pieces}: ${listed(fabrics.map((id) => fabricName(desk.pattern, id)))}.${where}`];
 }
