@@ -47,7 +47,7 @@ describe.each(everySize())('%s', (_, out, { quilt, blocks, cloth, size }) => {
     expect(strips.reduce((sum, { patches }) => sum + patches, 0)).toBe(quilt.strips.length);
   });
 
-  test('pieces cut are the pieces of whole batches, and spares are fewer than one batch gives', () => {
+  test('pieces cut are the pieces of whole batches or of every unit, and spares are fewer than one batch gives', () => {
     for (const block of blocks) {
       for (const sized of block.units) {
         const { unit, plan } = sized;
@@ -55,7 +55,11 @@ describe.each(everySize())('%s', (_, out, { quilt, blocks, cloth, size }) => {
           .flatMap(({ use }) => use)
           .filter((use) => use.block === block.id && use.unit === unit.key);
         const cut = uses.reduce((sum, { count }) => sum + count, 0);
-        expect(cut).toBe(plan.cuts.reduce((sum, { count }) => sum + count, 0) * batchesOf(sized));
+        // What becomes one patch by itself is cut for every unit; what is cut apart comes in whole batches.
+        const pieces = plan.cuts.map(({ count, patches, stripSet }) =>
+          patches === 1 && stripSet === undefined ? (count * sized.needed) / plan.yield : count * batchesOf(sized),
+        );
+        expect(cut).toBe(pieces.reduce((sum, count) => sum + count, 0));
       }
     }
     for (const line of cloth.pieces.filter(({ cutAs }) => cutAs === 'piece')) {

@@ -25,6 +25,7 @@ function size(...units: readonly (readonly [role: string, side: number])[]): Let
     oversize: 0,
     perBlock: 1,
     perBlockOnSide: 0,
+    reversed: 0,
     needed: 1,
     runs: [{ mirrored: false, needed: 1, before: 0 }],
   }));

@@ -143,8 +143,8 @@ describe.each(everySize)('%s', (_name, out, size) => {
         const cut = sized?.plan.cuts.find(
           (one) =>
             use.words.endsWith(one.use) &&
-            // Strips of one fabric may stand in two sets of a unit, more of them in one than in the other.
-            use.count === batchesOf(sized) * one.count &&
+            // Pieces that become one patch are cut for every unit, all others for whole batches. Strips of one fabric may stand in two sets of a unit, more of them in one than in the other.
+            [batchesOf(sized) * one.count, (sized.needed * one.count) / sized.plan.yield].includes(use.count) &&
             out.blocks.some((block) => block.id === use.block && block.fabricOf[one.role] === line.fabric),
         );
         if (sized === undefined || cut === undefined) throw new Error(`Nothing in the blocks is “${use.words}”`);

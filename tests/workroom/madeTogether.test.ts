@@ -39,6 +39,7 @@ function block(id: string, method: Method, ...wanted: readonly (readonly [Unit, 
       perBlock: 1,
       perBlockOnSide: 0,
       needed: straight + mirrored,
+      reversed: mirrored,
       runs,
     };
   });

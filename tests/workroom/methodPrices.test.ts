@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
+import type { Method } from '../../src/shared/piecing/method.ts';
+import { methodNamed, methodsFor } from '../../src/shared/piecing/methods/index.ts';
 import type { Unit } from '../../src/shared/piecing/piecing.ts';
+import { runsOf } from '../../src/shared/quilt/sized.ts';
 import { methodPrices, unitsNeeded } from '../../src/shared/workroom/methodPrices.ts';
 import { oversizeOf } from '../../src/shared/workroom/oversize.ts';
 import { workOut } from '../../src/shared/workroom/workOut.ts';
@@ -21,12 +24,39 @@ describe('what each way of making a unit costs', () => {
         { grid: block.grid, seam: house.seam, step: house.step },
         house.usableWidth,
       )) {
-        const [first] = price.cuts;
+        // Pieces that become one patch by themselves are cut for every unit.
+        const first = price.cuts.find(({ cut }) => cut.patches > 1 || cut.stripSet !== undefined);
         if (first === undefined) continue;
         const batches = first.count.value / first.cut.count;
         expect(batches * price.plan.yield).toBe(unit.needed + price.spare);
         expect(price.spare).toBeLessThan(price.plan.yield);
       }
+    }
+  });
+
+  // By hand, as the trade cuts them: a rectangle cut from corner to corner gives two triangles of one hand. Three units one way
+  // and three the other take two rectangles of each fabric for each hand, eight in all, and one unit of each hand is left over.
+  test('each hand has batches of its own, whichever way is chosen now', () => {
+    const unit: Unit = {
+      kind: 'half-rectangle',
+      key: 'r',
+      width: 2,
+      height: 1,
+      diagonal: 'rising',
+      roles: ['a', 'b'],
+    };
+    const scale = { grid: 2, seam: 1 / 4, step: 1 / 8 };
+    for (const id of ['half-rectangle', 'template']) {
+      const method = methodNamed(id) as Method;
+      const others = methodsFor(unit).filter((one) => one.id !== id);
+      const plan = method.plan(unit, scale);
+      const counts = { perBlock: 1, perBlockOnSide: 0, needed: 6, reversed: 3, runs: runsOf(plan, 6, 3) };
+      const prices = methodPrices({ unit, method, others, plan, oversize: 0, ...counts }, scale, 40);
+      const cut = prices.find((price) => price.method.id === 'half-rectangle');
+      expect([cut?.pieces.value, cut?.spare]).toEqual([8, 2]);
+      // Round templates every unit is cut by itself: two patches each.
+      const round = prices.find((price) => price.method.id === 'template');
+      expect([round?.pieces.value, round?.spare]).toEqual([12, 0]);
     }
   });
 

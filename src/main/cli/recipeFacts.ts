@@ -8,8 +8,9 @@ import { type FoundationSections, foundationSections } from '../../shared/piecin
 import type { BlockPart } from '../../shared/piecing/piecing.ts';
 import type { SeamTree } from '../../shared/piecing/seamTree.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
-import type { SizedUnit } from '../../shared/quilt/sized.ts';
+import type { SizedBlock, SizedUnit } from '../../shared/quilt/sized.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
+import { type MethodPrice, methodPrices } from '../../shared/workroom/methodPrices.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 
 /** What `recipe` tells of one recipe. */
@@ -45,12 +46,25 @@ interface UnitFacts {
   readonly count: number;
   readonly finished: { readonly width: number; readonly height: number };
   readonly unfinished: TracedSize;
-  readonly method: { readonly id: string; readonly name: string };
-  readonly others: readonly { readonly id: string; readonly name: string }[];
+  readonly method: PricedMethod;
+  readonly others: readonly PricedMethod[];
   /** How a pieced unit is sewn from the patches of its own drawing and the units of the trade in it; null for any other. */
   readonly seams: SeamTree | null;
   /** Units of the trade that are made before it, and how many one takes. */
   readonly takes: readonly { readonly key: string; readonly name: string; readonly count: number }[];
+}
+
+/** A way of making a unit and what it asks for the units of one block. */
+interface PricedMethod {
+  readonly id: string;
+  readonly name: string;
+  /** Pieces cut, and units left over from whole batches. */
+  readonly pieces: number;
+  readonly spare: number;
+  /** Minutes of trimming, square inches that end in no patch and no seam, inches of cloth across its usable width. */
+  readonly trimming: number;
+  readonly waste: number;
+  readonly cloth: number;
 }
 
 /** A recipe and one block of it at its usual size. `library` holds the recipes it may hold. */
@@ -68,7 +82,7 @@ export function recipeFacts(recipe: Recipe, library: readonly Recipe[]): RecipeF
   const facts: BlockFacts = {
     grid: { width: drawing.width, height: drawing.height },
     patches: drawing.patches.length,
-    units: sized.units.map((unit) => unitFacts(unit, sized.grid)),
+    units: sized.units.map((unit) => unitFacts(unit, sized, worked.pattern.house)),
     seams: root,
     pieces: size.cloth.pieces.filter(({ use }) => use.some((one) => one.block !== null)),
     unfinished: sized.unfinished,
@@ -94,16 +108,23 @@ function inRecipe(finding: Finding): Finding {
   return { ...finding, where: { ...finding.where, path } };
 }
 
-function unitFacts({ unit, perBlock, plan, method, others }: SizedUnit, grid: number): UnitFacts {
+function unitFacts(made: SizedUnit, { grid, units }: SizedBlock, house: Pattern['house']): UnitFacts {
+  const { unit, perBlock, plan } = made;
+  const scale = { grid, seam: house.seam, step: house.step };
+  const [method, ...others] = methodPrices(made, scale, house.usableWidth, units).map(priced) as [PricedMethod];
   return {
     key: unit.key,
     name: unitName(unit),
     count: perBlock,
     finished: { width: unit.width * grid, height: unit.height * grid },
     unfinished: plan.unfinished,
-    method: { id: method.id, name: method.name },
-    others: others.map(({ id, name }) => ({ id, name })),
+    method,
+    others,
     seams: unit.kind === 'pieced' ? unit.seams : null,
     takes: (plan.takes ?? []).map(({ unit: inside, count }) => ({ key: inside.key, name: unitName(inside), count })),
   };
+}
+
+function priced({ method: { id, name }, pieces, spare, trimming, waste, cloth }: MethodPrice): PricedMethod {
+  return { id, name, pieces: pieces.value, spare, trimming: trimming.value, waste: waste.value, cloth: cloth.value };
 }

@@ -91,7 +91,9 @@ function Price({ price, fabricOf }: { readonly price: MethodPrice; readonly fabr
     <div className={styles.priceLines}>
       <CutLines cuts={cuts.map(({ cut }) => cut)} fabricOf={fabricOf} counts={cuts.map(({ count }) => count)} />
       <p className={styles.priceSums}>
-        {plan.yield === 1 ? 'One at a time' : `${plan.yield} at a time`}
+        {plan.yield === 1
+          ? 'One at a time'
+          : `${plan.yield} at a time${plan.hand === undefined ? '' : ', of one hand'}`}
         {', '}
         {spare === 0 ? 'none to spare' : `${spare} to spare`}
         {', '}

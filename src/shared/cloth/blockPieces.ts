@@ -1,5 +1,5 @@
 import { count, minus, named, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
-import type { Run, SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import { piecesInEach, type Run, type SizedBlock, type SizedUnit } from '../quilt/sized.ts';
 import type { PieceLine, PieceUse } from './cloth.ts';
 import { cutKey, type FabricOf, fabricFor, type Letters } from './letters.ts';
 import type { UnitCut } from './unitCut.ts';
@@ -37,8 +37,13 @@ function batchesFor({ mirrored, before, needed }: Run, at: number): Traced {
   return rounded(over(more, count(at, 'at a time')), 1, 'up');
 }
 
-/** Pieces cut for one cut of a unit: so many a batch. */
+/** Pieces cut for one cut of a unit: so many a batch, or, of what needs no batch, so many a unit. */
 export function piecesOf({ sized, cut }: UnitCut): Traced {
+  const inEach = piecesInEach(cut, sized.plan);
+  if (inEach !== null) {
+    const units = count(sized.needed, 'needed');
+    return inEach === 1 ? units : times(units, count(inEach, 'in each'));
+  }
   const batches = batchesOf(sized);
   return cut.count === 1 ? batches : times(batches, count(cut.count, sized.plan.yield === 1 ? 'in each' : 'each time'));
 }

@@ -2,11 +2,12 @@ import { doubleArea } from '../drawing/drawing.ts';
 import type { Inches } from '../measure/inches.ts';
 import { count, given, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import { clothOf as clothOfPatch, whole, workOf } from '../piecing/allowance/work.ts';
+import { isHanded } from '../piecing/likeness.ts';
 import type { Cut, MethodPlan, NamedMethod, Scale } from '../piecing/method.ts';
 import { methodNamed, methodsFor } from '../piecing/methods/index.ts';
 import { exactly } from '../piecing/methods/sums.ts';
 import type { Unit } from '../piecing/piecing.ts';
-import type { SizedUnit } from '../quilt/sized.ts';
+import { piecesInEach, runsOf, type SizedUnit } from '../quilt/sized.ts';
 
 /** What one way of making a unit asks for all of that unit in one size. */
 export interface MethodPrice {
@@ -59,7 +60,7 @@ export function methodPrices(
     return known?.plan ?? methodsFor(inside)[0]?.plan(inside, scale);
   };
   const price = (method: NamedMethod, plan: MethodPlan) =>
-    priceOf(sized, method, plan, usableWidth, least, batchesFor(sized, plan, planOf));
+    priceOf(sized, method, plan, usableWidth, least, madeFor(sized, plan, planOf));
   return [
     price(sized.method, sized.plan),
     ...sized.others.flatMap((method) => {
@@ -82,26 +83,40 @@ function leastCloth({ unit, needed }: SizedUnit, { grid, seam }: Scale): number 
 /** What trimming one thing to size takes, minutes: the house's own estimate. */
 const TRIM_MINUTES = 0.5;
 
-/** So many batches of one plan. */
-interface Batches {
+/** What is made in one way: so many units, and the batches they come in. */
+interface Made {
   readonly plan: MethodPlan;
-  readonly many: Traced;
+  readonly units: number;
+  readonly batches: Traced;
 }
 
 /** What is made for all of a unit: batches of itself, and before them of the units it takes. */
-function batchesFor(
-  { needed }: SizedUnit,
+function madeFor(
+  { needed, reversed }: SizedUnit,
   plan: MethodPlan,
   planOf: (unit: Unit) => MethodPlan | undefined,
-): readonly Batches[] {
-  const of = (plan: MethodPlan, units: number): Batches => {
-    return { plan, many: rounded(over(count(units, 'units'), count(plan.yield, 'from a batch')), 1, 'up') };
-  };
+): readonly [Made, ...Made[]] {
   const before = (plan.takes ?? []).flatMap(({ unit, count: inEach }) => {
     const its = planOf(unit);
-    return its === undefined ? [] : [of(its, inEach * needed)];
+    return its === undefined ? [] : [made(its, inEach * needed, isHanded(unit) ? inEach * reversed : 0)];
   });
-  return [of(plan, needed), ...before];
+  return [made(plan, needed, reversed), ...before];
+}
+
+/** So many units in whole batches; each hand in its own, where a batch has one. */
+function made(plan: MethodPlan, units: number, reversed: number): Made {
+  const [first, ...rest] = runsOf(plan, units, reversed).map(({ mirrored, needed }) => {
+    const many = count(needed, mirrored ? 'mirror images' : 'units');
+    return rounded(over(many, count(plan.yield, 'from a batch')), 1, 'up');
+  });
+  const batches = first === undefined ? count(0, 'batches') : rest.length === 0 ? first : plus(first, ...rest);
+  return { plan, units, batches };
+}
+
+function piecesOf(cut: Cut, { plan, units, batches }: Made): Traced {
+  const inEach = piecesInEach(cut, plan);
+  if (inEach !== null) return times(count(inEach, 'for a unit'), count(units, 'units'));
+  return times(count(cut.count, 'for a batch'), batches);
 }
 
 function priceOf(
@@ -110,17 +125,17 @@ function priceOf(
   plan: MethodPlan,
   usableWidth: Inches,
   least: number,
-  batches: readonly Batches[],
+  all: readonly [Made, ...Made[]],
 ): MethodPrice {
-  const cuts = batches.flatMap(({ plan: its, many }) =>
-    its.cuts.map((cut) => ({
+  const cuts = all.flatMap((one) =>
+    one.plan.cuts.map((cut) => ({
       cut,
-      count: times(count(cut.count, 'for a batch'), many),
+      count: piecesOf(cut, one),
       exact: { width: exactly(cut.width), height: exactly(cut.height) },
     })),
   );
-  const trims = batches.reduce((sum, { plan: its, many }) => sum + trimsIn(its) * many.value, 0);
-  const [made] = batches as readonly [Batches];
+  const trims = all.reduce((sum, one) => sum + trimsIn(one.plan) * one.batches.value, 0);
+  const [own] = all;
   const [first, ...rest] = cuts.map((priced) => priced.count);
   return {
     method,
@@ -128,7 +143,7 @@ function priceOf(
     plan,
     cuts,
     pieces: first === undefined ? count(0, 'pieces') : plus(first, ...rest),
-    spare: made.many.value * plan.yield - sized.needed,
+    spare: own.batches.value * plan.yield - sized.needed,
     cloth: clothOf(cuts, usableWidth),
     trimming: times(count(trims, 'to trim'), count(TRIM_MINUTES, 'minutes each')),
     waste: rounded(

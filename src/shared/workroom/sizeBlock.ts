@@ -8,7 +8,7 @@ import { methodNamed, methodsFor, nameOf } from '../piecing/methods/index.ts';
 import type { Unit } from '../piecing/piecing.ts';
 import { leavesOf } from '../piecing/tree.ts';
 import type { Quilt } from '../quilt/quilt.ts';
-import type { Run, SizedBlock, SizedUnit } from '../quilt/sized.ts';
+import { runsOf, type SizedBlock, type SizedUnit } from '../quilt/sized.ts';
 import { oversizeOf } from './oversize.ts';
 import type { WorkedBlock } from './workedOut.ts';
 
@@ -72,7 +72,7 @@ function unfinished(finished: Inches, seam: Inches): Traced {
   return plus(given(finished, 'finished'), named(times(count(2, ''), given(seam, 'seam')), 'for two seams'));
 }
 
-type Counts = Pick<SizedUnit, 'perBlock' | 'needed' | 'runs'>;
+type Counts = Pick<SizedUnit, 'perBlock' | 'needed' | 'reversed' | 'runs'>;
 
 function makeUnit(
   unit: Unit,
@@ -87,10 +87,7 @@ function makeUnit(
 /** @param reversed of all units, those that go into reversed blocks and are mirror images there */
 function countOf(plan: MethodPlan, perBlock: number, blocks: number, reversed: number): Counts {
   const needed = perBlock * blocks;
-  const run = (units: number, mirrored: boolean): Run => ({ mirrored, needed: units, before: 0 });
-  if (plan.hand === undefined) return { perBlock, needed, runs: [run(needed, false)] };
-  const runs = [run(needed - reversed, false), run(reversed, true)];
-  return { perBlock, needed, runs: runs.filter((one) => one.needed > 0) };
+  return { perBlock, needed, reversed, runs: runsOf(plan, needed, reversed) };
 }
 
 /**
