@@ -123,7 +123,18 @@ test('120 half-square triangles eight at a time take 15 pairs of 4¾ squares', (
   if (method === undefined || method === null) throw new Error('no such method');
   const plan = method.plan(unit, { grid: 1.5, seam: 0.25, step: 0.125 });
   const runs = [{ mirrored: false, needed: 120, before: 0 }];
-  const sized = { unit, method, others: [], plan, oversize: 0, perBlock: 120, perBlockOnSide: 0, needed: 120, reversed: 0, runs };
+  const sized = {
+    unit,
+    method,
+    others: [],
+    plan,
+    oversize: 0,
+    perBlock: 120,
+    perBlockOnSide: 0,
+    needed: 120,
+    reversed: 0,
+    runs,
+  };
   const size = { width: given(2, ''), height: given(2, '') };
   const block: SizedBlock = { id: 'A', grid: 1.5, count: 1, units: [sized], unfinished: size };
   const lines = blockLines(unitCuts([block], {}, {}), uprightIn({ fabrics: [] }, { blocks: [] }));
