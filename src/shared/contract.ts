@@ -1,6 +1,7 @@
 import type { Kind } from './cloth/strips/kinds.ts';
 import type { StripPlan } from './cloth/strips/planStrips.ts';
 import type { Finding } from './measure/finding.ts';
+import type { Units } from './measure/metric.ts';
 import type { Mattress, MattressTable } from './pattern/mattresses.ts';
 import type { Crop } from './pattern/photograph.ts';
 import type { Pattern } from './pattern/schema.ts';
@@ -232,6 +233,8 @@ export interface ProveRequest {
   readonly width: number;
   /** How long it may take. */
   readonly seconds: number;
+  /** What it tells lengths in while it goes on; inches when left out. */
+  readonly units?: Units;
 }
 
 export interface Job {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { onRuler } from '../../src/shared/measure/inches.ts';
+import { INCH_RULER } from '../../src/shared/measure/ruler.ts';
 import { addSpacer, setBorderWidth, setSizeBlocks } from '../../src/shared/pattern/edits/index.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import { closeBorder } from '../../src/shared/quilt/find/closeBorder.ts';
@@ -97,7 +98,7 @@ describe('ways of making a pieced border close', () => {
       step: STEP,
     }).spacers;
     expect(first).toMatchObject({ width: 3, sides: 1, ends: 1, across: 14, down: 18 });
-    expect(closingWords(first as never)).toBe(
+    expect(closingWords(first as never, INCH_RULER.length)).toBe(
       'Put plain strips of 1″ inside it: 14 units along the top and 18 along the sides of 3″.',
     );
   });

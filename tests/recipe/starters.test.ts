@@ -80,7 +80,7 @@ describe.each(recipes.map((recipe) => [recipe.name, recipe] as const))('%s', (_n
 
   test('falls on the marks of the ruler at its usual size, if any size does', () => {
     const facets = recipeFacets(recipe, book);
-    const anySize = facets?.family !== 'off-grid' && facets?.grid !== null && (facets?.sizes.length ?? 0) > 0;
+    const anySize = facets?.family !== 'off-grid' && facets?.grid !== null && (facets?.sizes.inches.length ?? 0) > 0;
     if (anySize) expect(isRulerFriendly(pieced(recipe), recipe.finished, 1 / 8)).toBe(true);
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Recipe } from '../../src/shared/recipe/schema.ts';
-import { FILTERS, facetTerms } from '../../src/shared/workroom/facetTerms.ts';
+import { facetTerms, filtersIn } from '../../src/shared/workroom/facetTerms.ts';
 import { facetRules, type RecipeFacets, recipeFacets } from '../../src/shared/workroom/recipeFacets.ts';
 import { starter, starterBook } from '../helpers/starters.ts';
 
@@ -34,12 +34,20 @@ describe('the facets of a recipe', () => {
 
   test('say at which widths every unit is on an eighth of an inch', () => {
     // Sevenths and fifths of an inch are on no ruler; a seven-patch is whole at 7 and 14, a five-patch at 10 and 15.
-    expect(facetsOf('bears-paw').sizes).toEqual([7, 14]);
-    expect(facetsOf('lady-of-the-lake').sizes).toEqual([10, 15]);
+    expect(facetsOf('bears-paw').sizes.inches).toEqual([7, 14]);
+    expect(facetsOf('lady-of-the-lake').sizes.inches).toEqual([10, 15]);
     // Quarters of a four-patch grid are on the eighths at every half inch.
-    expect(facetsOf('sawtooth-star').sizes).toEqual([4, 6, 7, 8, 9, 10, 12, 14, 15, 16]);
+    expect(facetsOf('sawtooth-star').sizes.inches).toEqual([4, 6, 7, 8, 9, 10, 12, 14, 15, 16]);
     // Templates of an eight-point star are on no ruler at all: its corners are at √2.
-    expect(facetsOf('eight-point-star').sizes).toEqual([]);
+    expect(facetsOf('eight-point-star').sizes.inches).toEqual([]);
+  });
+
+  test('say at which round centimetres every unit is on a millimetre', () => {
+    const centimetres = (id: string) => facetsOf(id).sizes.centimetres.map((width) => Math.round(width * 2.54));
+    // Of round widths, the sevenths of 14, 21, 28 and 35 cm are whole millimetres; the fifths of all of them are.
+    expect(centimetres('bears-paw')).toEqual([14, 21, 28, 35]);
+    expect(centimetres('lady-of-the-lake')).toEqual([10, 12, 14, 15, 16, 18, 20, 21, 24, 25, 28, 30, 35, 36, 40]);
+    expect(centimetres('eight-point-star')).toEqual([]);
   });
 
   test('name the units it is made of and how each is made', () => {
@@ -56,8 +64,11 @@ describe('the facets of a recipe', () => {
 
 describe('filters', () => {
   test('offer every term but those of methods, each once', () => {
-    const offered = FILTERS.flatMap(({ choices }) => choices.map(({ term }) => term));
-    expect(new Set(offered).size).toBe(offered.length);
+    const rulers = [filtersIn('inches'), filtersIn('centimetres')].map((filters) =>
+      filters.flatMap(({ choices }) => choices.map(({ term }) => term)),
+    );
+    for (const own of rulers) expect(new Set(own).size).toBe(own.length);
+    const offered = rulers.flat();
     const met = new Set([...book.values()].flatMap((recipe) => facetTerms(recipeFacets(recipe, book) ?? none)));
     const missing = [...met].filter((term) => !offered.includes(term) && !term.startsWith('method:'));
     expect(missing.sort()).toEqual(['unit:plain']);
@@ -69,4 +80,12 @@ describe('filters', () => {
   });
 });
 
-const none: RecipeFacets = { family: 'other', grid: null, patches: 0, units: [], methods: [], skills: [], sizes: [] };
+const none: RecipeFacets = {
+  family: 'other',
+  grid: null,
+  patches: 0,
+  units: [],
+  methods: [],
+  skills: [],
+  sizes: { inches: [], centimetres: [] },
+};

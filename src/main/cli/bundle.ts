@@ -2,7 +2,8 @@ import { type AllottedStrip, BLOCKS } from '../../shared/cloth/bundle/allot.ts';
 import type { BundleAnswer } from '../../shared/cloth/bundle/bundleFor.ts';
 import { isSquares } from '../../shared/cloth/bundle/squares.ts';
 import { stress, type Trial } from '../../shared/cloth/bundle/stress.ts';
-import { inchesText } from '../../shared/measure/fraction.ts';
+import type { Units } from '../../shared/measure/metric.ts';
+import { type Ruler, rulerIn } from '../../shared/measure/ruler.ts';
 import { setBundle } from '../../shared/pattern/edits/index.ts';
 import type { Bundle, Pattern } from '../../shared/pattern/schema.ts';
 import { Refused } from '../refusal.ts';
@@ -39,7 +40,7 @@ function bundleOf(words: string): Partial<Bundle> {
 }
 
 /** The allotment and the stress test of one size, as plain data. */
-export function bundleFacts(answer: BundleAnswer): object {
+export function bundleFacts(answer: BundleAnswer, units: Units): object {
   const { bundle, wants, oneIsEnough, bundles, fewest, allotment, instructions } = answer;
   return {
     ...bundle,
@@ -53,7 +54,7 @@ export function bundleFacts(answer: BundleAnswer): object {
     outside: wants.outside,
     strips: allotment.strips.map(stripFacts),
     instructions: instructions.map(({ words, times, value, strips, left }) => ({ words, times, value, strips, left })),
-    stress: stress(wants, bundle),
+    stress: stress(wants, bundle, units),
   };
 }
 
@@ -63,11 +64,12 @@ function stripFacts({ number, value, fabric, groups, long, left }: AllottedStrip
 }
 
 /** The same as text: is one enough, what is to spare, how the strips are cut, and what breaks first. */
-export function bundleText(answer: BundleAnswer): string {
+export function bundleText(answer: BundleAnswer, units: Units): string {
   const { bundle, wants, oneIsEnough, bundles, allotment, instructions, fewest } = answer;
+  const ruler = rulerIn(units);
   const { light, medium, dark } = bundle.values;
   const one = isSquares(bundle) ? 'square' : 'strip';
-  const strips = `${light + medium + dark} ${one}s ${inchesText(bundle.strip)} × ${inchesText(bundle.length)}`;
+  const strips = `${light + medium + dark} ${one}s ${ruler.size(bundle.strip, bundle.length)}`;
   const enough = oneIsEnough
     ? 'one bundle is enough'
     : bundles === null
@@ -85,23 +87,23 @@ export function bundleText(answer: BundleAnswer): string {
     `  From a bundle of ${strips}: ${enough}.`,
     [...use, ...least].join('\n'),
     instructions
-      .map(({ words, left }) => `    ${words}${one === 'square' ? '' : ` ${inchesText(left)} left.`}`)
+      .map(({ words, left }) => `    ${words}${one === 'square' ? '' : ` ${ruler.length(left)} left.`}`)
       .join('\n'),
     '  What it bears, and what breaks first',
-    trialsText(stress(wants, bundle)),
+    trialsText(stress(wants, bundle, units), ruler),
   ].join('\n\n');
 }
 
-const TRIALS: Readonly<Record<Trial['what'], (n: number) => string>> = {
+const TRIALS: Readonly<Record<Trial['what'], (n: number, ruler: Ruler) => string>> = {
   fewer: (n) => `${n} strips fewer`,
-  shorter: (n) => `strips ${inchesText(n)} shorter`,
+  shorter: (n, ruler) => `strips ${ruler.length(n)} shorter`,
   pinked: () => 'pinked edges',
   duplicates: (n) => `${n} pairs alike`,
   split: (n) => `${n} of the other value`,
   rejected: (n) => `${n} strips rejected`,
 };
 
-function trialsText(trials: readonly Trial[]): string {
-  const rows = trials.map(({ what, value, bears, breaks }) => [value ?? '', TRIALS[what](bears), breaks]);
+function trialsText(trials: readonly Trial[], ruler: Ruler): string {
+  const rows = trials.map(({ what, value, bears, breaks }) => [value ?? '', TRIALS[what](bears, ruler), breaks]);
   return tableText([{ title: 'Strips' }, { title: 'Bears' }, { title: 'Then' }], rows, 4);
 }

@@ -1,6 +1,7 @@
 import type { Planner } from '../../shared/cloth/cuttingPlan.ts';
 import { provenNeeds } from '../../shared/cloth/fabricNeeds.ts';
 import { planStrips, type StripPlan } from '../../shared/cloth/strips/planStrips.ts';
+import { unitsOn } from '../../shared/measure/metric.ts';
 import { cliffsIn, costIn, finishingIn } from '../../shared/workroom/clothWays.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
@@ -43,7 +44,7 @@ export async function runCut(
   else {
     const title = `${facts.title}, edition ${facts.edition}`;
     const sizes = worked.sizes.flatMap((size) => {
-      const asked = bundle === undefined || size.bundle === undefined ? [] : [bundleText(size.bundle)];
+      const asked = bundle === undefined || size.bundle === undefined ? [] : [bundleText(size.bundle, facts.units)];
       return [cutText(size, pattern), cliffText(cliffsIn(worked, size), pattern), ...asked];
     });
     const parts = [title, ...sizes, findingsText(facts.findings, source), verdict(facts)];
@@ -82,6 +83,7 @@ function withPlans(worked: WorkedOut, planner: Planner): WorkedOut {
 
 /** Everything that is cut, as plain data. */
 function cutFacts(worked: WorkedOut, { title, edition, fits, findings }: PatternFit, bundled: boolean): object {
+  const units = unitsOn(worked.pattern.house.step);
   const cut = worked.sizes.map((one) => {
     const { size, quilt, cloth, bundle } = one;
     return {
@@ -92,7 +94,7 @@ function cutFacts(worked: WorkedOut, { title, edition, fits, findings }: Pattern
       cliffs: cliffsIn(worked, one),
       ways: finishingIn(worked, one),
       cost: costIn(worked, one),
-      ...(bundled && bundle !== undefined ? { bundle: bundleFacts(bundle) } : {}),
+      ...(bundled && bundle !== undefined ? { bundle: bundleFacts(bundle, units) } : {}),
     };
   });
   return { title, edition, fits, sizes: cut, findings };

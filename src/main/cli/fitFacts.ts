@@ -1,8 +1,8 @@
 import { type BorderWay, borderWays } from '../../shared/cloth/borderWays.ts';
 import { type BorderPair, borderKey } from '../../shared/cloth/letters.ts';
 import type { Finding } from '../../shared/measure/finding.ts';
-import { lengthsOn } from '../../shared/measure/fraction.ts';
 import { type Units, unitsOn } from '../../shared/measure/metric.ts';
+import { rulerOn } from '../../shared/measure/ruler.ts';
 import type { Traced, TracedSize } from '../../shared/measure/traced.ts';
 import type { Setting } from '../../shared/pattern/schema.ts';
 import type { Closing } from '../../shared/quilt/find/closeBorder.ts';
@@ -152,7 +152,7 @@ function piecedBorders(quilt: WorkedSize['quilt'], { house }: WorkedOut['pattern
     if (units === undefined || closings === null) return [];
     const { width, length, across, down } = units;
     const ways = [...closings.spacers, ...closings.units, ...closings.changes];
-    const told = ways.map((closing) => ({ words: closingWords(closing, lengthsOn(house.step)), closing }));
+    const told = ways.map((closing) => ({ words: closingWords(closing, rulerOn(house.step).length), closing }));
     return [{ border, unit: { width, length }, across, down, closes: closings.closes, ways: told }];
   });
 }

@@ -1,5 +1,5 @@
 import type { RecipeCard } from '../../shared/contract.ts';
-import { type FacetTerm, FILTERS } from '../../shared/workroom/facetTerms.ts';
+import { type FacetTerm, filtersIn } from '../../shared/workroom/facetTerms.ts';
 import { openService } from '../openService.ts';
 import { Refused } from '../refusal.ts';
 import type { Service } from '../service.ts';
@@ -48,9 +48,12 @@ function tableOf(found: readonly RecipeCard[]): string {
   );
 }
 
+/** The terminal is not inside a pattern: it is asked for widths in inches or in centimetres. */
+const EITHER_RULER = [...filtersIn('inches'), ...filtersIn('centimetres').filter(({ id }) => id === 'size')];
+
 /** A choice of a filter, named as the studio names it or by its term. */
 function termOf(choice: string): FacetTerm {
-  const all = FILTERS.flatMap(({ choices }) => choices);
+  const all = EITHER_RULER.flatMap(({ choices }) => choices);
   const plain = (text: string) =>
     text
       .toLowerCase()
@@ -58,7 +61,7 @@ function termOf(choice: string): FacetTerm {
       .trim();
   const found = all.find(({ term, name }) => term === choice || plain(name) === plain(choice));
   if (found !== undefined) return found.term;
-  const names = FILTERS.map(({ name, choices }) => `${name}: ${choices.map((one) => one.name).join(', ')}`);
+  const names = EITHER_RULER.map(({ name, choices }) => `${name}: ${choices.map((one) => one.name).join(', ')}`);
   throw new Refused('bad-input', `The library cannot be asked for “${choice}”. It knows:\n${names.join('\n')}`);
 }
 

@@ -10,6 +10,7 @@ import { Header } from './Header.tsx';
 import { Mishap } from './Mishap.tsx';
 import { Notes } from './Notes.tsx';
 import { QuiltInSight } from './QuiltInSight.tsx';
+import { RulerDialog } from './RulerDialog.tsx';
 import { Settings } from './Settings.tsx';
 import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
@@ -40,6 +41,7 @@ export function Frame() {
       <Notes />
       <CommandList />
       <Settings />
+      <RulerDialog />
     </div>
   );
 }

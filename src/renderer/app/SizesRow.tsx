@@ -1,11 +1,10 @@
 import { useEffect, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import { fractionOf } from '../../shared/measure/fraction.ts';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { Mark, markWord } from '../parts/Mark.tsx';
 import { Stitch } from '../parts/Stitch.tsx';
 import { sizeLevel } from '../state/fit.ts';
-import { useCompare, useCurrentSize, useStudio, useWorked } from '../state/hooks.tsx';
+import { useCompare, useCurrentSize, useRuler, useStudio, useWorked } from '../state/hooks.tsx';
 import styles from './SizesRow.module.css';
 import { SmallQuilt } from './SmallQuilt.tsx';
 
@@ -57,6 +56,7 @@ function useStandingHeight(): number {
 
 function Sizes({ worked }: { readonly worked: WorkedOut }) {
   const standing = useStandingHeight();
+  const ruler = useRuler();
   const tallest = Math.max(1, ...worked.sizes.map(({ quilt }) => quilt.finished.height.value));
   return worked.sizes.map((sized) => {
     const { size, quilt } = sized;
@@ -70,9 +70,7 @@ function Sizes({ worked }: { readonly worked: WorkedOut }) {
           <span className={styles.thread}>
             <Stitch />
           </span>
-          <span className={styles.finished}>
-            {fractionOf(width.value)}″ × {fractionOf(height.value)}″
-          </span>
+          <span className={styles.finished}>{ruler.size(width.value, height.value)}</span>
           <span className={styles.fit}>
             <Mark of={level} />
             {markWord(level)}

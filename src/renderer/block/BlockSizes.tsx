@@ -1,13 +1,13 @@
-import { inchesText } from '../../shared/measure/fraction.ts';
 import type { BlockChoice } from '../../shared/pattern/schema.ts';
 import { Why } from '../parts/Why.tsx';
-import { useWorked } from '../state/hooks.tsx';
+import { useRuler, useWorked } from '../state/hooks.tsx';
 import styles from './block.module.css';
 import { widthIn } from './useShownBlock.ts';
 
 /** What the block measures, and how many there are, in every size. */
 export function BlockSizes({ choice }: { readonly choice: BlockChoice }) {
   const sizes = useWorked()?.sizes ?? [];
+  const ruler = useRuler();
   return (
     <table className={styles.table}>
       <thead>
@@ -25,7 +25,7 @@ export function BlockSizes({ choice }: { readonly choice: BlockChoice }) {
           return (
             <tr key={size.id}>
               <th scope="row">{size.name}</th>
-              <td>{inchesText(widthIn(one, choice.id))}</td>
+              <td>{ruler.length(widthIn(one, choice.id))}</td>
               <td>{sized === undefined ? '' : <Why traced={sized.unfinished.width} />}</td>
               <td>{sized?.count ?? 'none'}</td>
             </tr>

@@ -1,13 +1,13 @@
-import { inchesText } from '../../shared/measure/fraction.ts';
 import { Choice } from '../parts/Choice.tsx';
 import { Why } from '../parts/Why.tsx';
-import { usePattern, useSelection } from '../state/hooks.tsx';
+import { usePattern, useRuler, useSelection } from '../state/hooks.tsx';
 import styles from './block.module.css';
 import { type ShownBlock, widthIn } from './useShownBlock.ts';
 
 /** Which block is looked at, and what it measures in the current size. */
 export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
   const { blocks } = usePattern();
+  const ruler = useRuler();
   const [, select] = useSelection();
   const { choice, sized, size } = shown;
   return (
@@ -31,8 +31,8 @@ export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
         </p>
       ) : (
         <p className={styles.facts}>
-          In {size.size.name}: {inchesText(widthIn(size, choice.id))} finished, <Why traced={sized.unfinished.width} />{' '}
-          unfinished, {sized.count} in the quilt
+          In {size.size.name}: {ruler.length(widthIn(size, choice.id))} finished,{' '}
+          <Why traced={sized.unfinished.width} /> unfinished, {sized.count} in the quilt
         </p>
       )}
     </header>

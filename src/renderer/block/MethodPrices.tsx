@@ -110,7 +110,7 @@ function Price({ price, fabricOf }: { readonly price: MethodPrice; readonly fabr
           </>
         )}
         {', '}
-        <Why traced={waste}>{`${waste.value} square inches`}</Why> left over
+        <Why traced={waste} /> left over
       </p>
     </div>
   );

@@ -1,7 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
-import { tracedText } from '../../shared/measure/traced.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
 import { finishedSize } from '../../shared/workroom/finishedSize.ts';
 import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
@@ -9,7 +8,7 @@ import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { BackTo } from '../parts/BackTo.tsx';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { Why } from '../parts/Why.tsx';
-import { usePattern } from '../state/hooks.tsx';
+import { usePattern, useRuler } from '../state/hooks.tsx';
 import styles from './block.module.css';
 import { gridInches } from './grid.ts';
 import { MethodPrices } from './MethodPrices.tsx';
@@ -28,13 +27,14 @@ interface UnitPanelProps {
 /** One unit: what it measures, and the ways it can be made with what each of them costs. */
 export function UnitPanel({ shown, block, made, onBack, children }: UnitPanelProps) {
   const { fabrics } = usePattern();
+  const ruler = useRuler();
   const grid = gridInches(shown, block);
   const { unit, plan } = made;
   const figure = useMemo(() => {
     const size = finishedSize(unit, grid);
-    const measures = { width: tracedText(size.width), height: tracedText(size.height) };
+    const measures = { width: ruler.traced(size.width), height: ruler.traced(size.height) };
     return unitFigure(unit, grid, block.fabricOf, { measures });
-  }, [unit, grid, block]);
+  }, [unit, grid, block, ruler]);
   const inks = useMemo(() => inksFor(fabrics), [fabrics]);
   const finished = finishedSize(unit, grid);
   const { width, height } = plan.unfinished;

@@ -2,14 +2,14 @@ import { useMemo } from 'react';
 import { ToggleButton } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
-import { sizeText } from '../../shared/measure/fraction.ts';
 import { same } from '../../shared/measure/inches.ts';
-import { type TracedSize, tracedText } from '../../shared/measure/traced.ts';
+import type { Ruler } from '../../shared/measure/ruler.ts';
+import type { TracedSize } from '../../shared/measure/traced.ts';
 import { unitName } from '../../shared/piecing/unitNames.ts';
 import { finishedSize } from '../../shared/workroom/finishedSize.ts';
 import type { SizedUnit, WorkedBlock } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
-import { usePattern, useSelection } from '../state/hooks.tsx';
+import { usePattern, useRuler, useSelection } from '../state/hooks.tsx';
 import styles from './block.module.css';
 
 interface UnitToggleProps {
@@ -22,6 +22,7 @@ interface UnitToggleProps {
 /** A unit with its picture, name and finished size; pressed, it is what the panel is about. */
 export function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
   const { fabrics } = usePattern();
+  const ruler = useRuler();
   const [selection, select] = useSelection();
   const { unit } = made;
   const figure = useMemo(() => unitFigure(unit, grid, block.fabricOf), [unit, grid, block]);
@@ -42,12 +43,12 @@ export function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
         <span className={styles.unitName}>
           <span className={styles.unitNumber}>{number}</span> {unitName(unit)}
         </span>
-        <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid))}</span>
+        <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid), ruler)}</span>
       </span>
     </ToggleButton>
   );
 }
 
-function finishedText({ width, height }: TracedSize): string {
-  return same(width.value, height.value) ? `${tracedText(width)} square` : sizeText(width.value, height.value);
+function finishedText({ width, height }: TracedSize, ruler: Ruler): string {
+  return same(width.value, height.value) ? `${ruler.traced(width)} square` : ruler.size(width.value, height.value);
 }

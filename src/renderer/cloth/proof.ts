@@ -1,15 +1,14 @@
 import type { FabricNeed, SheetNeed } from '../../shared/cloth/cloth.ts';
-import { inchesText } from '../../shared/measure/fraction.ts';
-import { toRuler } from '../../shared/measure/inches.ts';
+import type { Ruler } from '../../shared/measure/ruler.ts';
 
 /** How good a cutting plan is, in a sentence that says no more than is proved. */
-export function proofWords({ plan, least }: FabricNeed): string {
+export function proofWords({ plan, least }: FabricNeed, ruler: Ruler): string {
   const strips = plan.stripCount === 1 ? '1 strip' : `${plan.stripCount} strips`;
-  const length = inchesText(plan.length.value);
+  const length = ruler.length(plan.length.value);
   if (plan.proven) return `${strips}, ${length} of cloth; less cannot do.`;
-  const bound = inchesText(toRuler(plan.bound, 0.125, 'down'));
+  const bound = ruler.about(plan.bound, 'down');
   const known = `${strips}, ${length} of cloth; no plan can take less than ${bound}`;
-  return least ? `${known}, and that comes to the same yards.` : `${known}.`;
+  return least ? `${known}, and that comes to the same ${ruler.clothUnit}s.` : `${known}.`;
 }
 
 /** How good a plan of sheets is, in a sentence. */

@@ -4,6 +4,7 @@ import { goToMisfit } from './goToMisfit.ts';
 import { keepAgain } from './keepAgain.ts';
 import { goToNextPart } from './nextPart.ts';
 import { redo } from './redo.ts';
+import { otherRuler } from './ruler.ts';
 import { compareSizes, nextSize, previousSize } from './sizes.ts';
 import { showCommands, showSettings } from './studio.ts';
 import { undo } from './undo.ts';
@@ -21,4 +22,5 @@ export const COMMANDS: readonly Command[] = [
   compareSizes,
   showCommands,
   showSettings,
+  otherRuler,
 ];

@@ -1,8 +1,9 @@
 import { Button, Group, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
 import type { Filter } from '../../shared/workroom/facetTerms.ts';
 import { Button as Act } from '../parts/Button.tsx';
+import { useRuler } from '../state/hooks.tsx';
 import styles from './FilterRow.module.css';
-import { type Filters, isFiltered, NO_FILTERS, SHELF_FILTERS, withFilter } from './wishes.ts';
+import { type Filters, isFiltered, NO_FILTERS, shelfFilters, withFilter } from './wishes.ts';
 
 export interface FilterRowProps {
   readonly filters: Filters;
@@ -11,9 +12,10 @@ export interface FilterRowProps {
 
 /** What the blocks are filtered by: plain words in a row, each opening its own short list. */
 export function FilterRow({ filters, onChange }: FilterRowProps) {
+  const { units } = useRuler();
   return (
     <Group className={styles.row ?? ''} aria-label="Filters">
-      {SHELF_FILTERS.map((filter) => (
+      {shelfFilters(units).map((filter) => (
         <WordPick
           key={filter.id}
           filter={filter}

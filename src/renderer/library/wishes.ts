@@ -1,5 +1,6 @@
 import type { RecipeSearch } from '../../shared/contract.ts';
-import { FILTERS, type Filter } from '../../shared/workroom/facetTerms.ts';
+import type { Units } from '../../shared/measure/metric.ts';
+import { type Filter, filtersIn } from '../../shared/workroom/facetTerms.ts';
 
 /** The chosen term of each filter that is set, by the filter's id. */
 export type Filters = Readonly<Record<string, string>>;
@@ -34,7 +35,9 @@ const KINDS: Filter = {
 };
 
 /** Every filter of the shelf, in the order they stand: the kind is a tag, the others follow from how a block is made. */
-export const SHELF_FILTERS: readonly Filter[] = [KINDS, ...FILTERS];
+export function shelfFilters(units: Units): readonly Filter[] {
+  return [KINDS, ...filtersIn(units)];
+}
 
 /** One filter set, or left open for an empty term. */
 export function withFilter(filters: Filters, filter: string, term: string): Filters {

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'react';
 import { Dialog, OverlayArrow, Popover } from 'react-aria-components';
-import { explain, type Traced, tracedText } from '../../shared/measure/traced.ts';
+import type { Traced } from '../../shared/measure/traced.ts';
+import { useRuler } from '../state/hooks.tsx';
 import styles from './Why.module.css';
 
 export interface WhyProps {
@@ -15,8 +16,9 @@ export interface WhyProps {
  */
 export function Why({ traced, children }: WhyProps) {
   const [asked, setAsked] = useState(false);
+  const ruler = useRuler();
   const number = useRef<HTMLButtonElement>(null);
-  const text = children ?? tracedText(traced);
+  const text = children ?? ruler.traced(traced);
   return (
     <>
       <button
@@ -45,7 +47,7 @@ export function Why({ traced, children }: WhyProps) {
             </svg>
           </OverlayArrow>
           <Dialog className={styles.sum ?? ''} aria-label="Why this number">
-            {explain(traced)}
+            {ruler.why(traced)}
           </Dialog>
         </Popover>
       ) : null}

@@ -2,14 +2,13 @@ import { useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
-import { sizeText } from '../../shared/measure/fraction.ts';
 import type { Mattress } from '../../shared/pattern/mattresses.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
 import { Mark, markWord } from '../parts/Mark.tsx';
 import { useRoom } from '../parts/useRoom.ts';
 import { sizeLevel } from '../state/fit.ts';
-import { useStudio } from '../state/hooks.tsx';
+import { useRuler, useStudio } from '../state/hooks.tsx';
 import { BedOver, bedWords, useBeds } from './bed/BedOver.tsx';
 import type { Over } from './look.ts';
 import styles from './quilt.module.css';
@@ -56,6 +55,7 @@ interface OneSizeProps extends CompareSizesProps {
 function OneSize({ worked, size, scale, over, bed }: OneSizeProps) {
   const studio = useStudio();
   const { quilt } = size;
+  const ruler = useRuler();
   const [turns, letters] = [over.has('turns'), over.has('letters')];
   const figure = useMemo(
     () =>
@@ -76,8 +76,8 @@ function OneSize({ worked, size, scale, over, bed }: OneSizeProps) {
         {bed === null ? null : <BedOver quilt={quilt} bed={bed} />}
       </span>
       <span className={styles.comparedName}>{size.size.name}</span>
-      <span className={styles.facts}>{sizeText(quilt.finished.width.value, quilt.finished.height.value)}</span>
-      {bed === null ? null : <span className={styles.facts}>{bedWords(quilt, bed)}</span>}
+      <span className={styles.facts}>{ruler.size(quilt.finished.width.value, quilt.finished.height.value)}</span>
+      {bed === null ? null : <span className={styles.facts}>{bedWords(quilt, bed, ruler)}</span>}
       <span className={styles.comparedFit}>
         <Mark of={level} /> {markWord(level)}
       </span>

@@ -1,7 +1,6 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import { inchesText } from '../../shared/measure/fraction.ts';
 import { Why } from '../parts/Why.tsx';
-import { useCompare, useCurrentSize, useStudio } from '../state/hooks.tsx';
+import { useCompare, useCurrentSize, useRuler, useStudio } from '../state/hooks.tsx';
 import { BedPick } from './bed/BedPick.tsx';
 import { toggleBrush } from './commands.ts';
 import { OVERS, type Over } from './look.ts';
@@ -52,6 +51,7 @@ function Measures() {
   const worked = useCurrentSize();
   const compare = useCompare();
   const unlaid = useUnlaid();
+  const ruler = useRuler();
   if (compare) return <h2>All sizes, to one scale</h2>;
   if (worked === null || unlaid !== null) return <span />;
   const { size, quilt } = worked;
@@ -60,7 +60,7 @@ function Measures() {
       <h2>{size.name}</h2>
       <p className={styles.facts}>
         <Why traced={quilt.finished.width} /> × <Why traced={quilt.finished.height} /> finished, {size.across} ×{' '}
-        {size.down} blocks of {inchesText(size.block)}
+        {size.down} blocks of {ruler.length(size.block)}
       </p>
     </div>
   );

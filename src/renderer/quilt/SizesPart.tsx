@@ -1,10 +1,9 @@
-import { inchesText, sizeText } from '../../shared/measure/fraction.ts';
 import { addSize } from '../../shared/pattern/edits/index.ts';
 import type { Size } from '../../shared/pattern/schema.ts';
 import { PanelPart } from '../app/SidePanel.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Rows } from '../parts/Rows.tsx';
-import { usePattern, useStudio, useWorked } from '../state/hooks.tsx';
+import { usePattern, useRuler, useStudio, useWorked } from '../state/hooks.tsx';
 import styles from './quilt.module.css';
 import { quiltStore } from './quiltStore.ts';
 
@@ -13,13 +12,14 @@ export function SizesPart() {
   const { sizes } = usePattern();
   const worked = useWorked();
   const studio = useStudio();
+  const ruler = useRuler();
   const open = (size: string) => {
     studio.chooseSize(size);
     studio.select({ kind: 'size', size });
   };
   const finished = (size: Size) => {
     const quilt = worked?.sizes.find((one) => one.size.id === size.id)?.quilt;
-    return quilt === undefined ? 'not laid out' : sizeText(quilt.finished.width.value, quilt.finished.height.value);
+    return quilt === undefined ? 'not laid out' : ruler.size(quilt.finished.width.value, quilt.finished.height.value);
   };
   const add = () => {
     const like = sizes.at(-1) as Size;
@@ -34,7 +34,7 @@ export function SizesPart() {
         rows={sizes.map((size) => ({
           id: size.id,
           name: size.name,
-          more: `${size.across} × ${size.down} blocks of ${inchesText(size.block)}`,
+          more: `${size.across} × ${size.down} blocks of ${ruler.length(size.block)}`,
           end: finished(size),
           onPress: () => open(size.id),
         }))}

@@ -1,6 +1,7 @@
 import { createContext, type ReactNode, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Contract } from '../../shared/contract.ts';
+import { INCH_RULER, type Ruler, rulerOn } from '../../shared/measure/ruler.ts';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import type { Selection } from './selection.ts';
@@ -8,10 +9,21 @@ import type { Studio } from './studio.ts';
 import type { StudioState } from './studioState.ts';
 
 const StudioContext = createContext<Studio | null>(null);
+const RulerContext = createContext<Ruler>(INCH_RULER);
 
 /** Gives the window's studio to everything inside it. */
 export function StudioProvider({ studio, children }: { readonly studio: Studio; readonly children: ReactNode }) {
-  return <StudioContext.Provider value={studio}>{children}</StudioContext.Provider>;
+  const step = useStore(studio.store, ({ history }) => history?.now.house.step);
+  return (
+    <StudioContext.Provider value={studio}>
+      <RulerContext.Provider value={step === undefined ? INCH_RULER : rulerOn(step)}>{children}</RulerContext.Provider>
+    </StudioContext.Provider>
+  );
+}
+
+/** How the open pattern's house says and reads lengths: in inches, or in centimetres where its ruler has millimetres. */
+export function useRuler(): Ruler {
+  return useContext(RulerContext);
 }
 
 /** The window's studio: `act`, `undo`, `show`, `select`, `goTo`, `say` … */

@@ -41,7 +41,7 @@ export interface StudioState {
   /** Why nothing could be opened, when nothing could. */
   readonly closed: Refusal | null;
   /** Which dialog of the frame is open. */
-  readonly dialog: 'commands' | 'settings' | null;
+  readonly dialog: 'commands' | 'settings' | 'ruler' | null;
 }
 
 export type StudioStore = StoreApi<StudioState>;

@@ -1,5 +1,4 @@
 import type { Finding } from '../measure/finding.ts';
-import { inchesText } from '../measure/fraction.ts';
 import { type Inches, longer, same } from '../measure/inches.ts';
 import { type EdgeSeam, edgeSeams } from '../piecing/edgeSeams.ts';
 import type { Piecing, Unit, UnitLeaf } from '../piecing/piecing.ts';
@@ -15,8 +14,8 @@ export interface Named {
   /** The size's name. */
   readonly size: string;
   readonly path: string;
-  /** How lengths are said; left out, in inches. */
-  readonly say?: (length: Inches) => string;
+  /** How lengths are said. */
+  readonly say: (length: Inches) => string;
 }
 
 /** A block sewn on paper at one size. */
@@ -62,7 +61,7 @@ function insideFindings(
   units: readonly SizedUnit[],
   grid: Inches,
   seam: Inches,
-  { letter, size, path }: Named,
+  { letter, size, path, say }: Named,
 ): readonly Finding[] {
   const inside = new Set(units.flatMap(({ plan }) => (plan.takes ?? []).map(({ unit }) => unit.key)));
   return units.flatMap(({ unit, plan: { unfinished } }): readonly Finding[] => {
@@ -74,7 +73,7 @@ function insideFindings(
     const [by] = off.sort((a, b) => Math.abs(b) - Math.abs(a)) as [number];
     if (Math.abs(by) <= EASED) return [];
     const what =
-      `Inside block ${letter} the ${unitCalled(unit.kind)} finishes ${inchesText(Math.abs(by))} ` +
+      `Inside block ${letter} the ${unitCalled(unit.kind)} finishes ${say(Math.abs(by))} ` +
       `${by < 0 ? 'smaller' : 'larger'} than its place in ${size}.`;
     return [{ level: levelOf(by), what, where: { path, size, on: letter }, by, mend: MEND }];
   });
@@ -147,10 +146,7 @@ function evenly(parts: number, sewn: Inches, design: Inches): readonly Stop[] {
   }));
 }
 
-function misfitFindings(
-  misfits: readonly Misfit[],
-  { letter, size, path, say = inchesText }: Named,
-): readonly Finding[] {
+function misfitFindings(misfits: readonly Misfit[], { letter, size, path, say }: Named): readonly Finding[] {
   const [worst] = [...misfits].sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
   if (worst === undefined) return [];
   const amount = say(Math.abs(worst.by));
@@ -166,7 +162,7 @@ function misfitFindings(
 
 const MEND = 'Choose a block size whose units fall on the ruler’s marks.';
 
-function driftFindings(sewn: Sewn, { letter, size, path, say = inchesText }: Named): readonly Finding[] {
+function driftFindings(sewn: Sewn, { letter, size, path, say }: Named): readonly Finding[] {
   const width = sewn.width - sewn.design.width;
   const height = sewn.height - sewn.design.height;
   if (same(width, 0) && same(height, 0)) return [];

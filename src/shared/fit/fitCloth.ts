@@ -1,8 +1,7 @@
 import type { Cloth } from '../cloth/cloth.ts';
 import { acrossOf, tooWide } from '../cloth/planPieces.ts';
 import type { Finding } from '../measure/finding.ts';
-import { inchesText, sizeText } from '../measure/fraction.ts';
-import { unitsOn } from '../measure/metric.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import type { House, Size } from '../pattern/schema.ts';
 
 /**
@@ -11,14 +10,15 @@ import type { House, Size } from '../pattern/schema.ts';
  * @param path where the size stands in the document
  */
 export function fitCloth(cloth: Cloth, house: House, size: Size, path: string): readonly Finding[] {
+  const ruler = rulerOn(house.step);
   return cloth.pieces
     .filter((line) => tooWide(line, house))
     .map((line) => {
-      const piece = `${line.letter}, ${sizeText(line.width.value, line.height.value, unitsOn(house.step))}`;
+      const piece = `${line.letter}, ${ruler.size(line.width.value, line.height.value)}`;
       const across = acrossOf(line);
       const turned = across > line.height.value;
       const ways = turned ? 'as its print stands' : 'both ways';
-      const what = `Piece ${piece}, is wider than ${inchesText(house.usableWidth, unitsOn(house.step))} of cloth ${ways} in ${size.name}.`;
+      const what = `Piece ${piece}, is wider than ${ruler.length(house.usableWidth)} of cloth ${ways} in ${size.name}.`;
       return {
         level: 'stops',
         what,

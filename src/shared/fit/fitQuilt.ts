@@ -1,6 +1,6 @@
 import type { Finding } from '../measure/finding.ts';
-import { lengthsOn } from '../measure/fraction.ts';
 import { type Inches, longer } from '../measure/inches.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import { childrenOf, isLeaf } from '../piecing/tree.ts';
 import { closingsOf } from '../quilt/find/closingsOf.ts';
@@ -42,7 +42,10 @@ export function fitQuilt(pattern: Pattern, size: Size, quilt: Quilt, blocks: Rea
   };
   const triangles = onPoint.flatMap((sewn) => sewn.triangles);
   const findings = findingsOf(whole.misfits, pattern, size, quilt);
-  return { up: whole, findings: [...findings, ...triangleFindings(triangles, size, lengthsOn(pattern.house.step))] };
+  return {
+    up: whole,
+    findings: [...findings, ...triangleFindings(triangles, size, rulerOn(pattern.house.step).length)],
+  };
 }
 
 /** What a block or a plain piece of the setting measures as it is made. */
@@ -94,7 +97,7 @@ function subjectOf(leaf: QuiltLeaf | undefined): Subject {
 
 function findingsOf(misfits: readonly Misfit[], pattern: Pattern, size: Size, quilt: Quilt): readonly Finding[] {
   const leaves = leavesByBox(quilt.root);
-  const say = lengthsOn(pattern.house.step);
+  const say = rulerOn(pattern.house.step).length;
   const told = new Map<string, { readonly subject: Subject; readonly misfits: Misfit[] }>();
   for (const misfit of misfits) {
     const subject = subjectOf(leaves.get(misfit.box));
@@ -136,7 +139,7 @@ function borderFinding(id: string, misfits: readonly Misfit[], pattern: Pattern,
   const index = pattern.borders.findIndex((border) => border.id === id);
   const name = pattern.borders[index]?.name ?? id;
   const { by, box } = worstOf(misfits);
-  const say = lengthsOn(pattern.house.step);
+  const say = rulerOn(pattern.house.step).length;
   const sides = misfits.length === 1 ? 'on one side' : `on ${misfits.length} sides`;
   const what = `${name} is ${say(Math.abs(by))} ${by > 0 ? 'short' : 'long'} ${sides} in ${size.name}.`;
   const where = { path: `borders[${index}]`, size: size.name, on: 'quilt', box };

@@ -1,5 +1,5 @@
 import { type Inches, same } from './inches.ts';
-import { centimetresOf, metresOf, type Units, unitsOn } from './metric.ts';
+import { centimetresOf, metresOf, type Units } from './metric.ts';
 
 /** The fractions that have a character of their own in the house fonts. */
 const GLYPHS: Readonly<Record<string, string>> = {
@@ -80,10 +80,4 @@ export function sizeText(width: Inches, height: Inches, units: Units = 'inches')
 /** Cloth as a shop cuts it: `2⅝ yd`, or `2.4 m`. */
 export function yardsText(yards: number, units: Units = 'inches'): string {
   return units === 'inches' ? `${fractionOf(yards)} yd` : `${metresOf(yards)} m`;
-}
-
-/** How lengths are said where a pattern is cut with this ruler. */
-export function lengthsOn(step: Inches): (value: Inches) => string {
-  const units = unitsOn(step);
-  return (value) => inchesText(value, units);
 }

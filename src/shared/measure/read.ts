@@ -1,3 +1,6 @@
+import { INCHES_PER_YARD, type Inches, MM_PER_INCH } from './inches.ts';
+import { CENTIMETRE, type Units } from './metric.ts';
+
 const GLYPHS: Readonly<Record<string, string>> = {
   '½': '1/2',
   '¼': '1/4',
@@ -10,11 +13,10 @@ const GLYPHS: Readonly<Record<string, string>> = {
   '⅔': '2/3',
 };
 
-/** Every way of writing the same thing made one: true fractions, thin spaces, the fraction slash, the inch mark. */
+/** Every way of writing the same thing made one: true fractions, thin spaces, the fraction slash. */
 function plainly(text: string): string {
   return text
     .trim()
-    .replace(/\s*(?:″|"|''|in|inch|inches)\.?$/i, '')
     .replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (glyph) => ` ${GLYPHS[glyph]}`)
     .replace(/⁄/g, '/')
     .replace(/,/g, '.')
@@ -24,7 +26,7 @@ function plainly(text: string): string {
 }
 
 /**
- * A length or number as a maker types it: `8 1/2`, `8-1/2`, `8½`, `8.5`, `8,5`, `17/2`, with or without an inch mark.
+ * A number as a maker types it: `8 1/2`, `8-1/2`, `8½`, `8.5`, `8,5`, `17/2`.
  * @returns the number, or null when the text is none of these; never less than zero
  */
 export function readNumber(text: string): number | null {
@@ -34,4 +36,26 @@ export function readNumber(text: string): number | null {
   if (decimal !== undefined) return Number(decimal);
   if (Number(bottom) === 0) return null;
   return Number(whole) + Number(top) / Number(bottom);
+}
+
+/** What may stand behind a length, and how many inches it is. */
+const WRITTEN: readonly (readonly [RegExp, Inches])[] = [
+  [/(?:″|”|"|''|’’|′′|inch(?:es)?|in)\.?$/i, 1],
+  [/(?:mm|millimet(?:re|er)s?)\.?$/i, 1 / MM_PER_INCH],
+  [/(?:cm|centimet(?:re|er)s?)\.?$/i, CENTIMETRE],
+  [/(?:yd|yards?)\.?$/i, INCHES_PER_YARD],
+  [/(?:m|met(?:re|er)s?)\.?$/i, 100 * CENTIMETRE],
+];
+
+/**
+ * A length as a maker types it. A unit written behind the number is what it is in (`2 1/2"`, `6.5 cm`, `65 mm`, `1.2 m`,
+ * `1/4 yd`); without one it is in `units`.
+ * @returns inches, or null when the text is no length
+ */
+export function readLength(text: string, units: Units): Inches | null {
+  const typed = text.trim();
+  const written = WRITTEN.find(([mark]) => mark.test(typed));
+  const value = readNumber(written === undefined ? typed : typed.replace(written[0], ''));
+  if (value === null) return null;
+  return value * (written?.[1] ?? (units === 'centimetres' ? CENTIMETRE : 1));
 }

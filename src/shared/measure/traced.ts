@@ -1,9 +1,9 @@
 import { fractionOf, inchesText, yardsText } from './fraction.ts';
 import { INCHES_PER_YARD, type Inches, toRuler, type Way } from './inches.ts';
-import { centimetresOf, metresOf, type Units } from './metric.ts';
+import { CENTIMETRE, centimetresOf, metresOf, type Units } from './metric.ts';
 
-/** What a traced number counts. */
-export type Unit = 'inch' | 'yard' | 'count';
+/** What a traced number counts; an area is square inches. */
+export type Unit = 'inch' | 'yard' | 'count' | 'area';
 
 /**
  * A number together with the short sum that made it, so that screen, paper and tests can all answer "why 8½?".
@@ -53,9 +53,10 @@ export function times(a: Traced, b: Traced): Traced {
   return sum('×', [a, b], a.value * b.value, a.unit === 'count' ? b.unit : a.unit);
 }
 
-/** a ÷ b; a length over a length is a count, a length over a count a length. */
+/** a ÷ b; a length over a length is a count, a length over a count a length, an area over a length a length. */
 export function over(a: Traced, b: Traced): Traced {
-  return sum('÷', [a, b], a.value / b.value, a.unit === b.unit ? 'count' : a.unit);
+  const unit = a.unit === b.unit ? 'count' : a.unit === 'area' && b.unit === 'inch' ? 'inch' : a.unit;
+  return sum('÷', [a, b], a.value / b.value, unit);
 }
 
 /** The number taken to a ruler mark; the same number (no step in the sum) when it is on one already. */
@@ -80,11 +81,19 @@ export function inYards(length: Traced): Traced {
 /** The number as it is printed, with its unit mark: `8½″`, `2⅝ yd`, `12`; or `21.5 cm`, `2.4 m`. */
 export function tracedText(traced: Traced, units: Units = 'inches'): string {
   if (traced.unit === 'inch') return inchesText(traced.value, units);
+  if (traced.unit === 'area') return areaText(traced.value, units);
   return traced.unit === 'yard' ? yardsText(traced.value, units) : fractionOf(traced.value);
+}
+
+/** "12.5 square inches", or "80.6 square centimetres". */
+function areaText(square: number, units: Units): string {
+  const value = units === 'inches' ? square : square / CENTIMETRE ** 2;
+  return `${Number(value.toFixed(1))} square ${units}`;
 }
 
 /** A number of a sum without its mark, in what is said. */
 function bare(value: number, unit: Unit, units: Units): string {
+  if (unit === 'area') return areaText(value, units);
   if (units === 'inches' || unit === 'count') return fractionOf(value);
   return unit === 'inch' ? centimetresOf(value) : metresOf(value);
 }

@@ -2,8 +2,8 @@ import { arcBetween } from '../drawing/curve.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import type { Point } from '../drawing/turn.ts';
 import { edgesOf } from '../drawing/vertex.ts';
-import { inchesText } from '../measure/fraction.ts';
 import { type Inches, onRuler } from '../measure/inches.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import type { Piecing, Unit } from './piecing.ts';
 import { unitName } from './unitNames.ts';
 
@@ -30,11 +30,12 @@ export function rulerFriendlySizes(
   sizes: readonly Inches[] = ASKED_SIZES,
 ): readonly RulerSize[] {
   const lengths = ruledLengths(piecing);
+  const say = rulerOn(step).length;
   return sizes.map((size) => {
     const grid = size / piecing.drawing.width;
     const off = lengths.find(({ length }) => !onRuler(length * grid, step));
-    if (off === undefined) return { size, friendly: true, why: `Every length falls on the ${inchesText(step)} marks.` };
-    const why = `${off.of}: ${inchesText(off.length * grid)} is between the ${inchesText(step)} marks.`;
+    if (off === undefined) return { size, friendly: true, why: `Every length falls on the ${say(step)} marks.` };
+    const why = `${off.of}: ${say(off.length * grid)} is between the ${say(step)} marks.`;
     return { size, friendly: false, why };
   });
 }

@@ -1,7 +1,7 @@
 import { turnSize } from '../drawing/turn.ts';
 import { accept, type Maybe } from '../measure/finding.ts';
-import { sizeText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
+import type { Ruler } from '../measure/ruler.ts';
 import { named, plus, type TracedSize } from '../measure/traced.ts';
 import type { Size } from '../pattern/schema.ts';
 import { leavesOf, mapTree } from '../piecing/tree.ts';
@@ -27,13 +27,14 @@ export function gather(
   block: Measure,
   { root, centre, size: whole, borders }: Top,
   seams: ReturnType<typeof twoSeams>,
+  ruler: Ruler,
 ): Maybe<Quilt> {
   const pieces = leavesOf<QuiltLeaf>(root).flatMap(piecesOf);
   const blocks = pieces.filter((piece) => piece.kind === 'block');
   const strips = pieces.filter((piece) => piece.kind === 'strip');
   const patches = pieces.filter((piece) => piece.kind === 'patch');
   const triangles = pieces.filter((piece) => piece.kind === 'triangle');
-  const measures = measuresOf(blocks, size);
+  const measures = measuresOf(blocks, size, ruler);
   if (!measures.ok) return measures;
   const counts = countsOf(blocks);
   const reversed = countsOf(blocks.filter(({ turn }) => turn.mirrored));
@@ -58,7 +59,7 @@ export function gather(
 }
 
 /** The finished size of every block as it is made, unturned. */
-function measuresOf(blocks: readonly BlockLeaf[], size: Size): Maybe<Readonly<Record<string, Measure>>> {
+function measuresOf(blocks: readonly BlockLeaf[], size: Size, ruler: Ruler): Maybe<Readonly<Record<string, Measure>>> {
   const measures: Record<string, Measure> = {};
   for (const leaf of blocks) {
     const { block, box, turn, border } = leaf;
@@ -67,7 +68,7 @@ function measuresOf(blocks: readonly BlockLeaf[], size: Size): Maybe<Readonly<Re
     const known = measures[block];
     if (known === undefined) measures[block] = own;
     else if (!same(known.width, own.width) || !same(known.height, own.height)) {
-      const [a, b] = [known, own].map(({ width, height }) => sizeText(width, height));
+      const [a, b] = [known, own].map(({ width, height }) => ruler.size(width, height));
       const what = `Block ${block} is needed at ${a} and at ${b} in ${size.name}.`;
       const where = { path: border === undefined ? 'setting.motif' : 'borders', size: size.name, on: 'quilt', box };
       return {

@@ -1,7 +1,6 @@
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
-import { lengthsOn, sizeText } from '../measure/fraction.ts';
 import { same } from '../measure/inches.ts';
-import { unitsOn } from '../measure/metric.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import { readMotif } from '../pattern/motif.ts';
 import { blockCount } from '../pattern/places.ts';
 import type { Border, Pattern, Size } from '../pattern/schema.ts';
@@ -58,7 +57,7 @@ function centreOf(pattern: Pattern, size: Size, block: Measure, blocks: readonly
 /** On point only square blocks fit together. */
 function squareFinding({ setting, house }: Pattern, size: Size, { width, height }: Measure): Finding | null {
   if (setting.kind !== 'on-point' || same(width, height)) return null;
-  const what = `On point, blocks must be square; these are ${sizeText(width, height, unitsOn(house.step))} in ${size.name}.`;
+  const what = `On point, blocks must be square; these are ${rulerOn(house.step).size(width, height)} in ${size.name}.`;
   const where = { path: 'setting.kind', size: size.name, on: 'quilt' };
   return { level: 'stops', what, where, mend: 'Use square blocks, or set them straight.' };
 }
@@ -101,7 +100,7 @@ function bordered(
   }
   const root: QuiltPart = logs.length === 0 ? centre.part : { kind: 'rounds', core: centre.part, logs, box: top.box };
   const whole = { root: movedTo(root, -top.box.x, -top.box.y), centre: centre.size, size: top.size, borders };
-  return gather(size, block, whole, twoSeams(pattern.house));
+  return gather(size, block, whole, twoSeams(pattern.house), rulerOn(pattern.house.step));
 }
 
 interface At {
@@ -122,7 +121,7 @@ function oneBorder(
     return accept({ ...plainBorder(top, border, widths, house), laid: { border: border.id, inside } });
   const units = borderUnits(border, widths.sides, pieced, path);
   if (!units.ok) return units;
-  const wrong = tooLong(top, border, units.value, size, path, lengthsOn(house.step));
+  const wrong = tooLong(top, border, units.value, size, path, rulerOn(house.step).length);
   if (wrong !== null) return { ok: false, findings: [wrong] };
   const laid = { border: border.id, inside, units: laidUnits(inside, widths.sides, units.value) };
   return accept({ ...pieceBorder(top, border, widths.sides, units.value, house), laid });

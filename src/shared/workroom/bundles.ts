@@ -3,6 +3,7 @@ import { brokenWords } from '../cloth/bundle/stress.ts';
 import type { Wants } from '../cloth/bundle/wants.ts';
 import { wantsOf } from '../cloth/bundle/wantsOf.ts';
 import type { Finding } from '../measure/finding.ts';
+import { type Ruler, rulerOn } from '../measure/ruler.ts';
 import type { Step, Steps } from '../measure/steps.ts';
 import type { Bundle, Pattern } from '../pattern/schema.ts';
 import { lettersIn } from './lettersIn.ts';
@@ -30,7 +31,7 @@ export function wantsIn(worked: BeforeBundles, size: WorkedSize, bundle = worked
 export function bundleIn(worked: BeforeBundles, size: WorkedSize, bundle?: Bundle): BundleAnswer | null {
   const asked = bundle ?? worked.pattern.bundle;
   const wants = wantsIn(worked, size, asked);
-  return asked === undefined || wants === null ? null : bundleAnswer(wants, asked);
+  return asked === undefined || wants === null ? null : bundleAnswer(wants, asked, rulerOn(worked.pattern.house.step));
 }
 
 /** The sizes with what the pattern's bundle comes to in each, and what is wrong with it. */
@@ -41,26 +42,30 @@ export function* withBundlesInSteps(
   const sizes: WorkedSize[] = [];
   for (const size of worked.sizes) {
     yield step(size);
-    sizes.push(withBundle(size, bundleIn(worked, size)));
+    sizes.push(withBundle(size, bundleIn(worked, size), rulerOn(worked.pattern.house.step)));
   }
   return sizes;
 }
 
-function withBundle(size: WorkedSize, bundle: BundleAnswer | null): WorkedSize {
+function withBundle(size: WorkedSize, bundle: BundleAnswer | null, ruler: Ruler): WorkedSize {
   if (bundle === null) return size;
   const where = { path: 'bundle.values', size: size.size.name };
-  const own = enoughFindings(bundle, size.size.name).map((finding) => ({ ...finding, where }));
+  const own = enoughFindings(bundle, size.size.name, ruler).map((finding) => ({ ...finding, where }));
   return { ...size, bundle, findings: [...size.findings, ...own] };
 }
 
 type Said = Pick<Finding, 'level' | 'what' | 'mend'>;
 
 /** A bundle that is not enough: by how much, and what would do. */
-function enoughFindings({ oneIsEnough, bundles, allotment, fewest }: BundleAnswer, size: string): readonly Said[] {
+function enoughFindings(
+  { oneIsEnough, bundles, allotment, fewest }: BundleAnswer,
+  size: string,
+  ruler: Ruler,
+): readonly Said[] {
   if (oneIsEnough) return [];
   if (bundles === null) {
     const [short] = allotment.short;
-    const why = short === undefined ? 'a fabric meets itself in a block' : brokenWords(short);
+    const why = short === undefined ? 'a fabric meets itself in a block' : brokenWords(short, ruler);
     const what = `No number of these bundles is enough for ${size}: ${why}.`;
     return [{ level: 'stops', what, mend: 'Let fewer fabrics match, or say that the strips are longer.' }];
   }

@@ -1,5 +1,6 @@
-import { fractionOf } from '../measure/fraction.ts';
 import type { Inches } from '../measure/inches.ts';
+import { centimetresOf, type Units } from '../measure/metric.ts';
+import { rulerIn } from '../measure/ruler.ts';
 import type { Unit } from '../piecing/piecing.ts';
 import { unitKindName } from '../piecing/unitNames.ts';
 import { FACET_SIZES, type GridFamily, type RecipeFacets, type Skill } from './recipeFacets.ts';
@@ -14,7 +15,8 @@ export function facetTerms({ family, units, methods, skills, sizes }: RecipeFace
     ...units.map(unitTerm),
     ...methods.map((id) => `method:${id}`),
     ...skills.map(skillTerm),
-    ...sizes.map(sizeTerm),
+    ...sizes.inches.map((width) => sizeTerm(width, 'inches')),
+    ...sizes.centimetres.map((width) => sizeTerm(width, 'centimetres')),
   ];
 }
 
@@ -30,9 +32,9 @@ export function skillTerm(skill: Skill): FacetTerm {
   return `skill:${skill}`;
 }
 
-/** @param width finished inches */
-export function sizeTerm(width: Inches): FacetTerm {
-  return `size:${width}`;
+/** `size:9`, `size:24cm`. @param width finished inches; @param units of the ruler its patches fall on */
+export function sizeTerm(width: Inches, units: Units): FacetTerm {
+  return units === 'inches' ? `size:${width}` : `size:${centimetresOf(width)}cm`;
 }
 
 /** A question the library's filters ask, and its answers in the trade's words. */
@@ -88,17 +90,29 @@ export function skillName(skill: Skill): string {
   return SKILL_NAMES[skill];
 }
 
-/** The filters of the library, in the order they stand. */
-export const FILTERS: readonly Filter[] = [
+/** The filters of the library for those who measure in these units, in the order they stand. */
+export function filtersIn(units: Units): readonly Filter[] {
+  return FILTERS[units];
+}
+
+const filters = (units: Units): readonly Filter[] => [
   { id: 'family', name: 'Grid', choices: choicesOf(FAMILY_NAMES, familyTerm) },
   {
     id: 'size',
     name: 'On the ruler at',
-    choices: FACET_SIZES.map((width) => ({ term: sizeTerm(width), name: `${fractionOf(width)}″` })),
+    choices: FACET_SIZES[units].map((width) => ({
+      term: sizeTerm(width, units),
+      name: rulerIn(units).length(width),
+    })),
   },
   { id: 'unit', name: 'Units', choices: SOUGHT.map((kind) => ({ term: unitTerm(kind), name: unitKindName(kind) })) },
   { id: 'skill', name: 'Skills', choices: choicesOf(SKILL_NAMES, skillTerm) },
 ];
+
+const FILTERS: Readonly<Record<Units, readonly Filter[]>> = {
+  inches: filters('inches'),
+  centimetres: filters('centimetres'),
+};
 
 function choicesOf<Key extends string>(
   names: Readonly<Record<Key, string>>,

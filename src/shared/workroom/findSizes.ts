@@ -1,6 +1,7 @@
 import type { Finding } from '../measure/finding.ts';
-import { lengthsOn, yardsText } from '../measure/fraction.ts';
+import { yardsText } from '../measure/fraction.ts';
 import { METRE, type Units, unitsOn } from '../measure/metric.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import { type Steps, toTheEnd } from '../measure/steps.ts';
 import type { TracedSize } from '../measure/traced.ts';
 import type { Pattern } from '../pattern/schema.ts';
@@ -71,7 +72,11 @@ export function* findSizesInSteps(pattern: Pattern, target: Target, most = 8): S
   const cut: FoundSize[] = [];
   for (const [done, { candidate, reasons }] of best.entries()) {
     const { across, down, block } = candidate.size;
-    yield { doing: `${across} by ${down} blocks of ${lengthsOn(pattern.house.step)(block)}`, done, of: best.length };
+    yield {
+      doing: `${across} by ${down} blocks of ${rulerOn(pattern.house.step).length(block)}`,
+      done,
+      of: best.length,
+    };
     cut.push(...cutOut(pattern, candidate, reasons, wished));
   }
   const sizes = withCloth(cut, unitsOn(pattern.house.step))
@@ -131,7 +136,7 @@ function fitReasons(pattern: Pattern, { quilt }: WorkedSize, findings: readonly 
     const closings = closingsOf(quilt, border.id, pattern.house);
     if (closings === null) return [];
     if (closings.closes) return [{ speaks: 'for', words: `${border.name} closes on all sides.`, points: 0 }];
-    const way = bestClosing(closings, lengthsOn(pattern.house.step));
+    const way = bestClosing(closings, rulerOn(pattern.house.step).length);
     const words = `${border.name} does not close. ${way ?? ''}`.trim();
     return [{ speaks: 'against', words, points: closings.spacers.length > 0 ? 4 : 15 }];
   });
@@ -176,7 +181,7 @@ function notMet(
   sizes: readonly FoundSize[],
   target: Measure,
 ): readonly Finding[] {
-  const say = lengthsOn(pattern.house.step);
+  const say = rulerOn(pattern.house.step).length;
   const sized = (width: number, height: number) => `${say(width)} × ${say(height)}`;
   const wish = sized(target.width, target.height);
   const where = { path: 'sizes', on: 'quilt' };

@@ -1,5 +1,6 @@
 import { doubleArea } from '../drawing/drawing.ts';
 import type { Inches } from '../measure/inches.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import { count, given, minus, over, plus, rounded, type Traced, times } from '../measure/traced.ts';
 import { clothOf as clothOfPatch, whole, workOf } from '../piecing/allowance/work.ts';
 import { isHanded } from '../piecing/likeness.ts';
@@ -55,12 +56,13 @@ export function methodPrices(
 ): readonly MethodPrice[] {
   const own = { ...scale, oversize: sized.oversize };
   const least = leastCloth(sized, scale);
+  const { told } = rulerOn(scale.step);
   const planOf = (inside: Unit) => {
     const known = block.find(({ unit }) => unit.key === inside.key);
     return known?.plan ?? methodsFor(inside)[0]?.plan(inside, scale);
   };
   const price = (method: NamedMethod, plan: MethodPlan) =>
-    priceOf(sized, method, plan, usableWidth, least, madeFor(sized, plan, planOf));
+    priceOf(sized, method, plan, { usableWidth, least, told }, madeFor(sized, plan, planOf));
   return [
     price(sized.method, sized.plan),
     ...sized.others.flatMap((method) => {
@@ -119,12 +121,20 @@ function piecesOf(cut: Cut, { plan, units, batches }: Made): Traced {
   return times(count(cut.count, 'for a batch'), batches);
 }
 
+/** What all ways of one unit are measured against. */
+interface Against {
+  readonly usableWidth: Inches;
+  /** Square inches no way can do without. */
+  readonly least: number;
+  /** What lengths that are only told are rounded to. */
+  readonly told: Inches;
+}
+
 function priceOf(
   sized: SizedUnit,
   method: NamedMethod,
   plan: MethodPlan,
-  usableWidth: Inches,
-  least: number,
+  { usableWidth, least, told }: Against,
   all: readonly [Made, ...Made[]],
 ): MethodPrice {
   const cuts = all.flatMap((one) =>
@@ -144,13 +154,9 @@ function priceOf(
     cuts,
     pieces: first === undefined ? count(0, 'pieces') : plus(first, ...rest),
     spare: own.batches.value * plan.yield - sized.needed,
-    cloth: clothOf(cuts, usableWidth),
+    cloth: clothOf(cuts, usableWidth, told),
     trimming: times(count(trims, 'to trim'), count(TRIM_MINUTES, 'minutes each')),
-    waste: rounded(
-      minus(given(areaOf(cuts), 'square inches cut', 'count'), count(least, 'in patches and seams')),
-      1,
-      'near',
-    ),
+    waste: minus(given(areaOf(cuts), 'cut', 'area'), given(least, 'in patches and seams', 'area')),
   };
 }
 
@@ -163,7 +169,6 @@ function areaOf(cuts: readonly PricedCut[]): number {
   return cuts.reduce((total, { cut, count: many }) => total + cut.width.value * cut.height.value * many.value, 0);
 }
 
-function clothOf(cuts: readonly PricedCut[], usableWidth: Inches): Traced {
-  const area = areaOf(cuts);
-  return rounded(over(given(area, 'square inches of pieces'), count(usableWidth, 'usable width')), 0.125, 'near');
+function clothOf(cuts: readonly PricedCut[], usableWidth: Inches, told: Inches): Traced {
+  return rounded(over(given(areaOf(cuts), 'of pieces', 'area'), given(usableWidth, 'usable width')), told, 'near');
 }

@@ -2,6 +2,7 @@ import { arcBetween } from '../drawing/curve.ts';
 import type { Drawing } from '../drawing/drawing.ts';
 import { edgesOf } from '../drawing/vertex.ts';
 import type { Inches } from '../measure/inches.ts';
+import { CENTIMETRE, type Units } from '../measure/metric.ts';
 import { seamCensus } from '../piecing/census.ts';
 import { lower } from '../piecing/lower.ts';
 import type { RecipeBook } from '../piecing/lowering.ts';
@@ -31,15 +32,21 @@ export interface RecipeFacets {
   /** The way each is made when nobody chooses. */
   readonly methods: readonly MethodId[];
   readonly skills: readonly Skill[];
-  /** Of `FACET_SIZES`, the finished widths at which every unit falls on the marks of a ruler with eighths. */
-  readonly sizes: readonly Inches[];
+  /** Of `FACET_SIZES`, the finished widths at which every unit falls on the marks of a ruler with eighths or millimetres. */
+  readonly sizes: Readonly<Record<Units, readonly Inches[]>>;
 }
 
-/** Finished block widths the library is asked for, inches: those patterns are most often sold in (common practice). */
-export const FACET_SIZES: readonly Inches[] = [4, 6, 7, 8, 9, 10, 12, 14, 15, 16];
+/**
+ * Finished block widths the library is asked for on each ruler: those patterns are most often sold in, and round centimetres
+ * that many grids divide (common practice).
+ */
+export const FACET_SIZES: Readonly<Record<Units, readonly Inches[]>> = {
+  inches: [4, 6, 7, 8, 9, 10, 12, 14, 15, 16],
+  centimetres: [10, 12, 14, 15, 16, 18, 20, 21, 24, 25, 28, 30, 35, 36, 40].map((width) => width * CENTIMETRE),
+};
 
 /** Raised when facets are worked out differently. */
-const VERSION = 1;
+const VERSION = 2;
 
 /**
  * A number for the rules facets are worked out by, so that those kept from before are worked out anew when they change: of
@@ -50,7 +57,8 @@ export function facetRules(): number {
   return [...text].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 1_000_003, 7) + 1;
 }
 
-const EIGHTH: Inches = 1 / 8;
+/** The ruler a block is asked about in each unit. */
+const MARK: Readonly<Record<Units, Inches>> = { inches: 1 / 8, centimetres: CENTIMETRE / 10 };
 
 /**
  * The facets of a recipe as its parameters stand by default.
@@ -63,6 +71,7 @@ export function recipeFacets(recipe: Recipe, book: RecipeBook): RecipeFacets | n
   const piecing = lowered.value;
   const grid = gridOf(piecing.drawing);
   const methods = piecing.units.flatMap((unit) => methodsFor(unit)[0]?.id ?? []);
+  const onMarks = (units: Units) => FACET_SIZES[units].filter((width) => isRulerFriendly(piecing, width, MARK[units]));
   return {
     family: piecing.root.kind === 'rounds' ? 'rounds' : familyOf(equalParts(recipe) ?? grid),
     grid,
@@ -70,7 +79,7 @@ export function recipeFacets(recipe: Recipe, book: RecipeBook): RecipeFacets | n
     units: [...new Set(piecing.units.map(({ kind }) => kind))],
     methods: [...new Set(methods)],
     skills: skillsOf(piecing),
-    sizes: FACET_SIZES.filter((width) => isRulerFriendly(piecing, width, EIGHTH)),
+    sizes: { inches: onMarks('inches'), centimetres: onMarks('centimetres') },
   };
 }
 

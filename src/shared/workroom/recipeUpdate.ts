@@ -1,6 +1,6 @@
 import type { Cloth } from '../cloth/cloth.ts';
 import type { Finding } from '../measure/finding.ts';
-import { fractionOf, inchesText, yardsText } from '../measure/fraction.ts';
+import { type Ruler, rulerOn } from '../measure/ruler.ts';
 import { type TakenRecipe, takeRecipe } from '../pattern/edits/takeRecipe.ts';
 import type { Pattern } from '../pattern/schema.ts';
 import { unitName } from '../piecing/unitNames.ts';
@@ -107,19 +107,19 @@ function tallyChanges(was: Tally, now: Tally): readonly { what: string; was: num
 }
 
 function sizeChanges(was: WorkedSize | undefined, now: WorkedSize | undefined, pattern: Pattern): readonly string[] {
+  const ruler = rulerOn(pattern.house.step);
   if (was === undefined || now === undefined) {
     if (was === now) return [];
     return [now === undefined ? 'It can no longer be made.' : 'It can be made again.'];
   }
-  const finished = ({ quilt: { root } }: WorkedSize) =>
-    `${inchesText(root.box.width)} × ${inchesText(root.box.height)}`;
+  const finished = ({ quilt: { root } }: WorkedSize) => ruler.size(root.box.width, root.box.height);
   const sizes = finished(was) === finished(now) ? [] : [`Finished ${finished(now)}, was ${finished(was)}.`];
   const name = new Map(pattern.fabrics.map((fabric) => [fabric.id, fabric.name]));
-  const cuts = tallyChanges(cutTally(was.cloth, name), cutTally(now.cloth, name)).map(
+  const cuts = tallyChanges(cutTally(was.cloth, name, ruler), cutTally(now.cloth, name, ruler)).map(
     ({ what, was: before, now: after }) => `${what}: cut ${many(after)}, was ${many(before)}.`,
   );
   const yards = tallyChanges(yardTally(was.cloth, name), yardTally(now.cloth, name)).map(
-    ({ what, was: before, now: after }) => `${what}: ${yardsText(after)}, was ${fractionOf(before)}.`,
+    ({ what, was: before, now: after }) => `${what}: ${ruler.cloth(after)}, was ${ruler.cloth(before)}.`,
   );
   return [...sizes, ...yards, ...cuts];
 }
@@ -127,10 +127,10 @@ function sizeChanges(was: WorkedSize | undefined, now: WorkedSize | undefined, p
 type Names = ReadonlyMap<string, string>;
 
 /** How many pieces of each size are cut from each fabric. */
-function cutTally({ pieces }: Cloth, name: Names): Tally {
+function cutTally({ pieces }: Cloth, name: Names, ruler: Ruler): Tally {
   const tally = new Map<string, number>();
   for (const { fabric, width, height, count } of pieces) {
-    const key = `${name.get(fabric) ?? fabric}, ${inchesText(width.value)} × ${inchesText(height.value)}`;
+    const key = `${name.get(fabric) ?? fabric}, ${ruler.size(width.value, height.value)}`;
     tally.set(key, (tally.get(key) ?? 0) + count.value);
   }
   return tally;

@@ -6,7 +6,7 @@ import { fitCloth } from '../fit/fitCloth.ts';
 import { fitQuilt } from '../fit/fitQuilt.ts';
 import type { Finding, Maybe } from '../measure/finding.ts';
 import { accept } from '../measure/finding.ts';
-import { lengthsOn } from '../measure/fraction.ts';
+import { rulerOn } from '../measure/ruler.ts';
 import type { Pattern, Size } from '../pattern/schema.ts';
 import type { Edged } from '../pressing/ends.ts';
 import { pressQuilt } from '../pressing/pressQuilt.ts';
@@ -64,7 +64,7 @@ function fitSize(
   path: string,
 ): { readonly findings: readonly Finding[]; readonly points: number } {
   const { seam, step } = pattern.house;
-  const say = lengthsOn(step);
+  const say = rulerOn(step).length;
   const fitted = used.map((block, i) => {
     const at = sized[i] as SizedBlock;
     const named = { letter: block.id, size: size.name, path: `${path}.block`, say };

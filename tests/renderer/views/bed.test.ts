@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { bedWords, suiting } from '../../../src/renderer/quilt/bed/BedOver.tsx';
+import { INCH_RULER } from '../../../src/shared/measure/ruler.ts';
 import { given } from '../../../src/shared/measure/traced.ts';
 import type { Quilt } from '../../../src/shared/quilt/quilt.ts';
 
@@ -22,6 +23,6 @@ test('a quilt is laid on the bed it hangs over by about a foot', () => {
 
 test('a quilt too small for any bed is laid on the smallest, and the words say so', () => {
   expect(suiting(quilt(20, 30), all)).toBe(crib);
-  expect(bedWords(quilt(20, 30), crib)).toBe('Too small for Crib');
-  expect(bedWords(quilt(84, 92), queen)).toBe('On Queen: 12″ over the sides, 12″ at the foot');
+  expect(bedWords(quilt(20, 30), crib, INCH_RULER)).toBe('Too small for Crib');
+  expect(bedWords(quilt(84, 92), queen, INCH_RULER)).toBe('On Queen: 12″ over the sides, 12″ at the foot');
 });

@@ -3,6 +3,7 @@ import { proofWords } from '../../../src/renderer/cloth/proof.ts';
 import { turnOfKey, turnWords } from '../../../src/renderer/parts/turning/turnWords.ts';
 import { meetingWords } from '../../../src/renderer/sewing/meetingWords.ts';
 import type { FabricNeed } from '../../../src/shared/cloth/cloth.ts';
+import { INCH_RULER } from '../../../src/shared/measure/ruler.ts';
 import { given } from '../../../src/shared/measure/traced.ts';
 
 function need(length: number, bound: number, least: boolean): FabricNeed {
@@ -21,13 +22,15 @@ function need(length: number, bound: number, least: boolean): FabricNeed {
 
 describe('what is said of a cutting plan', () => {
   it('says that less cannot do only where that is proved', () => {
-    expect(proofWords(need(17.5, 17.5, true))).toBe('7 strips, 17½″ of cloth; less cannot do.');
-    expect(proofWords(need(17.5, 15.5, false))).not.toContain('cannot do');
+    expect(proofWords(need(17.5, 17.5, true), INCH_RULER)).toBe('7 strips, 17½″ of cloth; less cannot do.');
+    expect(proofWords(need(17.5, 15.5, false), INCH_RULER)).not.toContain('cannot do');
   });
 
   it('says what is known of the rest, and whether it changes what is bought', () => {
-    expect(proofWords(need(17.5, 15.55, false))).toBe('7 strips, 17½″ of cloth; no plan can take less than 15½″.');
-    expect(proofWords(need(17.5, 15.5, true))).toContain('the same yards');
+    expect(proofWords(need(17.5, 15.55, false), INCH_RULER)).toBe(
+      '7 strips, 17½″ of cloth; no plan can take less than 15½″.',
+    );
+    expect(proofWords(need(17.5, 15.5, true), INCH_RULER)).toContain('the same yards');
   });
 });
 

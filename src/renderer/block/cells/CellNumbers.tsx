@@ -43,6 +43,8 @@ export function CellNumbers({ picked }: { readonly picked: PickedCells }) {
       return typeof holds.radius === 'string' ? null : (
         <NumberField
           label="Radius, grid units"
+          unit="plain"
+          step={1 / 8}
           value={holds.radius}
           least={1 / 8}
           most={most}
@@ -99,6 +101,8 @@ function Corners({ holds, most, onChange }: CornersProps) {
       <NumberField
         key={id}
         label={`${name} corner, grid units`}
+        unit="plain"
+        step={1 / 8}
         value={corner?.size ?? 0}
         least={0}
         most={most}

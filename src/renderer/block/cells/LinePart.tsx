@@ -43,6 +43,8 @@ function Line({ picked, block, along, at }: LineProps) {
       {typeof span === 'number' ? (
         <NumberField
           label={`${word} ${at + 1}, grid units`}
+          unit="plain"
+          step={1 / 8}
           value={span}
           least={1 / 8}
           most={100}

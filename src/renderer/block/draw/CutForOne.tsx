@@ -1,8 +1,7 @@
 import { useId, useMemo } from 'react';
-import { inchesText } from '../../../shared/measure/fraction.ts';
 import { cutsForOne, oneBlock } from '../../../shared/workroom/oneBlock.ts';
 import type { SizedBlock, WorkedBlock } from '../../../shared/workroom/workedOut.ts';
-import { useWorked } from '../../state/hooks.tsx';
+import { useRuler, useWorked } from '../../state/hooks.tsx';
 import { CutLines } from '../CutLines.tsx';
 import { type ShownBlock, widthIn } from '../useShownBlock.ts';
 import styles from './draw.module.css';
@@ -24,10 +23,11 @@ export function useOneBlock(
 /** Everything that is cut for a single block. */
 export function CutForOne({ block, one }: { readonly block: WorkedBlock; readonly one: SizedBlock }) {
   const id = useId();
+  const ruler = useRuler();
   const cuts = useMemo(() => cutsForOne(one, block.fabricOf), [one, block]);
   return (
     <section className={styles.cutList} aria-labelledby={id}>
-      <h2 id={id}>Cut for one block of {inchesText(one.grid * block.piecing.drawing.width)}</h2>
+      <h2 id={id}>Cut for one block of {ruler.length(one.grid * block.piecing.drawing.width)}</h2>
       <CutLines cuts={cuts.map(({ cut }) => cut)} counts={cuts.map(({ count }) => count)} fabricOf={block.fabricOf} />
     </section>
   );

@@ -1,11 +1,10 @@
 import { distance } from '../../../shared/drawing/near.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
 import { addPin, removePin } from '../../../shared/pattern/edits/index.ts';
 import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
 import { BackTo } from '../../parts/BackTo.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
-import { useAct, useSelection } from '../../state/hooks.tsx';
+import { useAct, useRuler, useSelection } from '../../state/hooks.tsx';
 import type { SeamPicked } from '../../state/selection.ts';
 import styles from './panel.module.css';
 import { isSameStretch } from './picking.ts';
@@ -26,6 +25,7 @@ export function SeamPanel({ drawn, picked, grid, onBack }: SeamPanelProps) {
   const { seam, whole, near } = picked;
   const { recipe, block, body } = drawn;
   const act = useAct();
+  const ruler = useRuler();
   const [, select] = useSelection();
   const { trouble, attempt } = useTold();
   const [a, b] = seam;
@@ -41,7 +41,7 @@ export function SeamPanel({ drawn, picked, grid, onBack }: SeamPanelProps) {
     <SidePanel title="Seam" kind={`Block ${block}`}>
       <BackTo onPress={onBack}>Block {block}</BackTo>
       <p>
-        From {spotWords(a)} to {spotWords(b)}: {inchesText(distance(a, b) * grid)} finished.
+        From {spotWords(a)} to {spotWords(b)}: {ruler.length(distance(a, b) * grid)} finished.
       </p>
       {isSameStretch(whole, near) ? null : (
         <Choice

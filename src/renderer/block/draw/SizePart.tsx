@@ -1,18 +1,27 @@
 import { useMemo, useState } from 'react';
 import { Label, Radio, RadioGroup } from 'react-aria-components';
-import { fractionOf, inchesText } from '../../../shared/measure/fraction.ts';
+import { type Inches, onRuler, same } from '../../../shared/measure/inches.ts';
+import { CENTIMETRE, type Units } from '../../../shared/measure/metric.ts';
 import { setSizeBlock, setUsualSize } from '../../../shared/pattern/edits/index.ts';
 import type { Piecing } from '../../../shared/piecing/piecing.ts';
 import { ASKED_SIZES, type RulerSize, rulerFriendlySizes } from '../../../shared/piecing/rulerSizes.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
 import { Mark } from '../../parts/Mark.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
-import { useAct, usePattern } from '../../state/hooks.tsx';
+import { useAct, usePattern, useRuler } from '../../state/hooks.tsx';
 import type { ShownBlock } from '../useShownBlock.ts';
 import styles from './panel.module.css';
 
-/** Sizes up to here are offered; any other may be typed. */
-const OFFERED = ASKED_SIZES.filter((size) => size >= 3 && size <= 18);
+const CM = CENTIMETRE;
+
+/** Sizes that are offered on each ruler; any other may be typed. */
+const OFFERED: Readonly<Record<Units, readonly Inches[]>> = {
+  inches: ASKED_SIZES.filter((size) => size >= 3 && size <= 18),
+  centimetres: Array.from({ length: 38 }, (_, i) => (8 + i) * CM),
+};
+
+/** Sizes that are shown even where they fall between the marks: whole inches, or every fifth centimetre. */
+const SHOWN: Readonly<Record<Units, Inches>> = { inches: 1, centimetres: 5 * CM };
 
 interface SizePartProps {
   readonly shown: ShownBlock;
@@ -23,11 +32,12 @@ interface SizePartProps {
 export function SizePart({ shown, piecing }: SizePartProps) {
   const { house } = usePattern();
   const act = useAct();
+  const ruler = useRuler();
   const { size, recipe, choice } = shown;
   const finished = (shown.sized === undefined ? recipe?.finished : size?.quilt.block.width) ?? 0;
   const sizes = useMemo(
-    () => rulerFriendlySizes(piecing, house.step, withOne(OFFERED, finished)),
-    [piecing, house.step, finished],
+    () => rulerFriendlySizes(piecing, house.step, withOne(OFFERED[ruler.units], finished)),
+    [piecing, house.step, finished, ruler],
   );
   const change = (block: number) => {
     if (size !== null && shown.sized !== undefined) act(setSizeBlock, { size: size.size.id, block });
@@ -35,8 +45,8 @@ export function SizePart({ shown, piecing }: SizePartProps) {
   };
   const title =
     size !== null && shown.sized !== undefined ? `Finished block in ${size.size.name}` : 'Usual finished size';
-  // Whole inches, the one chosen, and the half inches that are on the ruler.
-  const shownSizes = sizes.filter((one) => Number.isInteger(one.size) || one.friendly || one.size === finished);
+  const always = SHOWN[ruler.units];
+  const shownSizes = sizes.filter((one) => one.friendly || onRuler(one.size, always) || same(one.size, finished));
   return (
     <PanelPart title={title}>
       <RulerSizes key={choice.id} sizes={shownSizes} finished={finished} onChange={change} />
@@ -46,7 +56,8 @@ export function SizePart({ shown, piecing }: SizePartProps) {
 }
 
 function withOne(sizes: readonly number[], one: number): readonly number[] {
-  return sizes.includes(one) || one <= 0 ? sizes : [...sizes, one].sort((a, b) => a - b);
+  if (one <= 0) return sizes;
+  return [...sizes.filter((size) => !same(size, one)), one].sort((a, b) => a - b);
 }
 
 interface RulerSizesProps {
@@ -57,6 +68,7 @@ interface RulerSizesProps {
 
 /** Sizes side by side as on a ruler, those that are friendly with a mark of their own; below, why one is or is not. */
 function RulerSizes({ sizes, finished, onChange }: RulerSizesProps) {
+  const ruler = useRuler();
   const [looked, setLooked] = useState<number | null>(null);
   const told = sizes.find(({ size }) => size === (looked ?? finished));
   return (
@@ -67,7 +79,7 @@ function RulerSizes({ sizes, finished, onChange }: RulerSizesProps) {
         value={String(finished)}
         onChange={(size) => onChange(Number(size))}
       >
-        <Label className="heard">Finished block, inches</Label>
+        <Label className="heard">Finished block, {ruler.units}</Label>
         {sizes.map(({ size, friendly }) => (
           <Radio
             key={size}
@@ -76,9 +88,9 @@ function RulerSizes({ sizes, finished, onChange }: RulerSizesProps) {
             data-friendly={friendly || undefined}
             onHoverChange={(on) => setLooked(on ? size : null)}
           >
-            <span aria-hidden="true">{fractionOf(size)}</span>
+            <span aria-hidden="true">{ruler.bare(size)}</span>
             <span className="heard">
-              {inchesText(size)}, {friendly ? 'on the ruler' : 'between the marks'}
+              {ruler.length(size)}, {friendly ? 'on the ruler' : 'between the marks'}
             </span>
           </Radio>
         ))}
@@ -87,7 +99,7 @@ function RulerSizes({ sizes, finished, onChange }: RulerSizesProps) {
         <p className={styles.why}>
           <Mark of={told.friendly ? 'fits' : 'look'} />
           <span>
-            {inchesText(told.size)}: {told.why}
+            {ruler.length(told.size)}: {told.why}
           </span>
         </p>
       )}

@@ -1,10 +1,11 @@
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import { removeBundle, setBundle } from '../../../shared/pattern/edits/index.ts';
 import type { Bundle, Fabric } from '../../../shared/pattern/schema.ts';
 import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Pick } from '../../parts/Pick.tsx';
-import { useAct, usePattern } from '../../state/hooks.tsx';
+import { useAct, usePattern, useRuler } from '../../state/hooks.tsx';
 import styles from './bundle.module.css';
 
 /** What the bundle is, and which fabrics come from it. */
@@ -67,12 +68,15 @@ export function BundlePanel({ bundle }: { readonly bundle: Bundle }) {
   );
 }
 
-const WAYS = [
-  { id: 'strips', name: 'From the bundle' },
-  { id: 'match', name: 'From the bundle, matching' },
-  { id: 'yards', name: 'By the yard' },
-] as const;
-type WayId = (typeof WAYS)[number]['id'];
+type WayId = 'strips' | 'match' | 'yards';
+
+function waysOn({ clothUnit }: Ruler): readonly { readonly id: WayId; readonly name: string }[] {
+  return [
+    { id: 'strips', name: 'From the bundle' },
+    { id: 'match', name: 'From the bundle, matching' },
+    { id: 'yards', name: `By the ${clothUnit}` },
+  ];
+}
 
 interface FromBundleProps {
   readonly fabric: Fabric;
@@ -83,6 +87,7 @@ interface FromBundleProps {
 /** Whether one fabric comes from the bundle, and whether it must match within a block. */
 function FromBundle({ fabric: { id, name, value }, bundle, all }: FromBundleProps) {
   const act = useAct();
+  const ruler = useRuler();
   const bundled = bundle.fabrics ?? all.map((fabric) => fabric.id);
   const now: WayId = !bundled.includes(id) ? 'yards' : bundle.match.includes(id) ? 'match' : 'strips';
   const choose = (way: WayId) => {
@@ -92,5 +97,5 @@ function FromBundle({ fabric: { id, name, value }, bundle, all }: FromBundleProp
       way === 'yards' ? without : all.map((one) => one.id).filter((one) => one === id || bundled.includes(one));
     act(setBundle, { fabrics, match: way === 'match' ? [...match, id] : match });
   };
-  return <Pick label={`${name}, ${value}`} value={now} options={WAYS} onChange={choose} />;
+  return <Pick label={`${name}, ${value}`} value={now} options={waysOn(ruler)} onChange={choose} />;
 }

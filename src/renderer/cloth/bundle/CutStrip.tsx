@@ -1,5 +1,6 @@
 import type { AllottedStrip } from '../../../shared/cloth/bundle/allot.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
+import { useRuler } from '../../state/hooks.tsx';
 import { setUnder } from '../clothStore.ts';
 import styles from './bundle.module.css';
 
@@ -21,6 +22,7 @@ interface Stretch {
 
 /** One strip to scale: its pieces in their fabrics' colours, in the order they are cut, and what is left. */
 export function CutStrip({ strip, length, colourOf, fabricOf }: CutStripProps) {
+  const ruler = useRuler();
   if (strip === undefined) return <span className={styles.cut} data-whole />;
   const stretches: readonly Stretch[] = [
     ...strip.groups.flatMap(({ cuts, fabric, length: all }) => {
@@ -37,7 +39,7 @@ export function CutStrip({ strip, length, colourOf, fabricOf }: CutStripProps) {
     }),
   ];
   return (
-    <span className={styles.cut} role="img" aria-label={stretches.map(stretchWords).join(', ')}>
+    <span className={styles.cut} role="img" aria-label={stretches.map((one) => stretchWords(one, ruler)).join(', ')}>
       {stretches.map(({ letter, colour, inches, many }, i) => (
         <span
           // biome-ignore lint/suspicious/noArrayIndexKey: the same letter may be cut twice from a strip
@@ -54,6 +56,6 @@ export function CutStrip({ strip, length, colourOf, fabricOf }: CutStripProps) {
   );
 }
 
-function stretchWords({ letter, many, inches }: Stretch): string {
-  return many > 1 ? `${many} ${letter}` : `${letter}, ${inchesText(Math.round(inches * 8) / 8)}`;
+function stretchWords({ letter, many, inches }: Stretch, ruler: Ruler): string {
+  return many > 1 ? `${many} ${letter}` : `${letter}, ${ruler.about(inches)}`;
 }

@@ -1,9 +1,10 @@
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import { brokenWords, toSpare } from '../../../shared/cloth/bundle/stress.ts';
 import type { Outside } from '../../../shared/cloth/bundle/wants.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import { toRuler } from '../../../shared/measure/inches.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Mark } from '../../parts/Mark.tsx';
+import { useRuler } from '../../state/hooks.tsx';
 import styles from './bundle.module.css';
 import { answerWords, fewestText, sentence, stripsText } from './words.ts';
 
@@ -15,6 +16,7 @@ interface EnoughProps {
 
 /** Is one bundle enough, what is to spare of each value, and what the bundle cannot give. */
 export function Enough({ worked, size, answer }: EnoughProps) {
+  const ruler = useRuler();
   const { oneIsEnough, allotment, fewest, wants } = answer;
   return (
     <section className={styles.enough} aria-labelledby="is-one-enough">
@@ -23,7 +25,7 @@ export function Enough({ worked, size, answer }: EnoughProps) {
       </h2>
       {allotment.short.map((short) => (
         <p key={`${short.words} ${short.value}`} className={styles.short}>
-          {sentence(brokenWords(short))}
+          {sentence(brokenWords(short, ruler))}
         </p>
       ))}
       {fewest === null ? null : <p>The fewest strips that would do: {fewestText(fewest)}.</p>}
@@ -38,7 +40,7 @@ export function Enough({ worked, size, answer }: EnoughProps) {
             </p>
             <p className={styles.spare}>
               {spare === 0 ? 'No strip' : spare === 1 ? '1 strip' : `${spare} strips`} to spare, and{' '}
-              {inchesText(Math.floor(toSpare(allotment, value).ends))} in ends
+              {ruler.length(toRuler(toSpare(allotment, value).ends, ruler.stepOf(1), 'down'))} in ends
             </p>
           </li>
         ))}

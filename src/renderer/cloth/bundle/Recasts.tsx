@@ -2,7 +2,7 @@ import { setBundle } from '../../../shared/pattern/edits/index.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Button } from '../../parts/Button.tsx';
 import { useAway } from '../../state/away/useAway.ts';
-import { useAct } from '../../state/hooks.tsx';
+import { useAct, useRuler } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import { Waiting } from '../Waiting.tsx';
 import { recastName } from './words.ts';
@@ -14,6 +14,7 @@ interface RecastsProps {
 
 /** The same pattern for another bundle: each offer is enough for the size, and is taken as one act. */
 export function Recasts({ worked, size }: RecastsProps) {
+  const ruler = useRuler();
   const act = useAct();
   const asked = useAway('recasts', [worked.pattern, size.size.id]);
   const recasts = asked.working ? null : asked.answer;
@@ -30,7 +31,7 @@ export function Recasts({ worked, size }: RecastsProps) {
       ) : null}
       <ul className={styles.offers}>
         {recasts?.map((recast) => {
-          const name = recastName(recast, fabricName);
+          const name = recastName(recast, fabricName, ruler);
           return (
             <li key={name} className={styles.offer}>
               <div>

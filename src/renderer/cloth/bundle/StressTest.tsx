@@ -1,6 +1,7 @@
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { useAway } from '../../state/away/useAway.ts';
+import { useRuler } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import { Waiting } from '../Waiting.tsx';
 import { bearsText, breaksFirst, trialName } from './words.ts';
@@ -8,7 +9,8 @@ import { bearsText, breaksFirst, trialName } from './words.ts';
 /** What happens when the bundle is not what it should be; nothing where it is not enough as it is. */
 export function StressTest({ size, answer }: { readonly size: WorkedSize; readonly answer: BundleAnswer }) {
   const { wants, bundle, oneIsEnough } = answer;
-  const asked = useAway('stress', oneIsEnough ? [wants, bundle] : null);
+  const ruler = useRuler();
+  const asked = useAway('stress', oneIsEnough ? [wants, bundle, ruler.units] : null);
   if (!oneIsEnough) return null;
   const trials = asked.answer;
   const first = trials === null ? null : breaksFirst(trials);
@@ -36,7 +38,7 @@ export function StressTest({ size, answer }: { readonly size: WorkedSize; readon
               {trials.map((trial) => (
                 <tr key={`${trial.what} ${trial.value}`}>
                   <th scope="row">{trialName(trial)}</th>
-                  <td>{bearsText(trial)}</td>
+                  <td>{bearsText(trial, ruler)}</td>
                   <td className={styles.uses}>{trial.breaks}</td>
                 </tr>
               ))}

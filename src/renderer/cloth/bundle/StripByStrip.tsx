@@ -4,10 +4,12 @@ import type { AllottedStrip } from '../../../shared/cloth/bundle/allot.ts';
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import { numbersOf, withoutStrips } from '../../../shared/cloth/bundle/setAside.ts';
 import { brokenWords, isEnough } from '../../../shared/cloth/bundle/stress.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import { toRuler } from '../../../shared/measure/inches.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Mark } from '../../parts/Mark.tsx';
+import { useRuler } from '../../state/hooks.tsx';
 import { clothStore, useClothState } from '../clothStore.ts';
 import styles from './bundle.module.css';
 import { CutStrip } from './CutStrip.tsx';
@@ -22,6 +24,7 @@ interface StripByStripProps {
 /** Every strip with what is cut from it; any can be set aside, to see whether the others are enough. */
 export function StripByStrip({ worked, size, answer }: StripByStripProps) {
   const aside = useClothState((state) => state.aside);
+  const ruler = useRuler();
   const { wants, bundle } = answer;
   const allotment = useMemo(
     () => (aside.size === 0 ? answer.allotment : withoutStrips(wants, bundle, aside)),
@@ -57,7 +60,7 @@ export function StripByStrip({ worked, size, answer }: StripByStripProps) {
                     colourOf={(fabric) => colours.get(fabric)}
                     fabricOf={(letter) => longFabric.get(letter)}
                   />
-                  <span className={styles.left}>{leftText(aside.has(number) ? null : cut.get(number))}</span>
+                  <span className={styles.left}>{leftText(aside.has(number) ? null : cut.get(number), ruler)}</span>
                 </li>
               ))}
             </ol>
@@ -71,7 +74,7 @@ export function StripByStrip({ worked, size, answer }: StripByStripProps) {
             <SetAside
               many={aside.size}
               enough={isEnough(allotment)}
-              why={allotment.short.map(brokenWords)}
+              why={allotment.short.map((one) => brokenWords(one, ruler))}
               spare={allotment.values.map(({ value, spare }) => `${spare} ${value}`).join(', ')}
             />
           )}
@@ -89,10 +92,10 @@ function toggle(number: number): void {
   });
 }
 
-function leftText(strip: AllottedStrip | undefined | null): string {
+function leftText(strip: AllottedStrip | undefined | null, ruler: Ruler): string {
   if (strip === null) return 'set aside';
   if (strip === undefined) return 'to spare';
-  return strip.left < 0.5 ? '' : `${inchesText(Math.floor(strip.left * 2) / 2)} left`;
+  return strip.left < 0.5 ? '' : `${ruler.length(toRuler(strip.left, ruler.stepOf(1 / 2), 'down'))} left`;
 }
 
 /** Strips of the second bundle and those after it are cut alike; they are only counted. */
@@ -109,13 +112,14 @@ function More({
 }
 
 function Instructions({ answer: { instructions } }: { readonly answer: BundleAnswer }) {
+  const ruler = useRuler();
   return (
     <>
       <h3>As the maker reads it</h3>
       <ul className={styles.lines}>
         {instructions.map(({ words, left }) => (
           <li key={words}>
-            {words} {left < 0.5 ? null : <span className="quiet">{inchesText(Math.floor(left * 8) / 8)} left.</span>}
+            {words} {left < 0.5 ? null : <span className="quiet">{ruler.about(left, 'down')} left.</span>}
           </li>
         ))}
       </ul>

@@ -2,7 +2,7 @@ import { VALUES } from '../../../shared/cloth/bundle/allot.ts';
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import type { Fewest } from '../../../shared/cloth/bundle/recast.ts';
 import type { Trial } from '../../../shared/cloth/bundle/stress.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Value } from '../../../shared/recipe/schema.ts';
 import type { Recast } from '../../../shared/workroom/recasts.ts';
 
@@ -43,8 +43,8 @@ export function trialName({ what, value }: Trial): string {
 }
 
 /** How much of it the pattern bears. */
-export function bearsText({ what, bears }: Trial): string {
-  if (what === 'shorter') return bears <= 0 ? 'none' : `${inchesText(bears)} shorter`;
+export function bearsText({ what, bears }: Trial, ruler: Ruler): string {
+  if (what === 'shorter') return bears <= 0 ? 'none' : `${ruler.length(bears)} shorter`;
   if (what === 'pinked') return bears > 0 ? 'yes' : 'ends only';
   if (bears <= 0) return 'none';
   if (what === 'duplicates') return bears === 1 ? '1 fabric' : `${bears} fabrics`;
@@ -59,8 +59,12 @@ export function breaksFirst(trials: readonly Trial[]): string | null {
 }
 
 /** What another bundle is, in words. */
-export function recastName({ kind, strips, change, fabric }: Recast, nameOf: (fabric: string) => string): string {
-  if (kind === 'without') return `Buy ${nameOf(fabric ?? '')} by the yard`;
+export function recastName(
+  { kind, strips, change, fabric }: Recast,
+  nameOf: (fabric: string) => string,
+  ruler: Ruler,
+): string {
+  if (kind === 'without') return `Buy ${nameOf(fabric ?? '')} by the ${ruler.clothUnit}`;
   const split = change.values === undefined ? '' : `: ${fewestText(change.values)}`;
   return kind === 'fewest' ? `As few strips as will do, ${strips}${split}` : `${strips} strips${split}`;
 }

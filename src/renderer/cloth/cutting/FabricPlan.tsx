@@ -3,13 +3,13 @@ import type { FabricNeed } from '../../../shared/cloth/cloth.ts';
 import { cuttingFigure, letterOf } from '../../../shared/diagrams/cuttingFigure.ts';
 import type { Ink } from '../../../shared/diagrams/figure.ts';
 import { sheetsFigure } from '../../../shared/diagrams/sheetsFigure.ts';
-import { explain } from '../../../shared/measure/traced.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Figure, type FigureProps, type Picked } from '../../parts/figure/Figure.tsx';
 import { Mark } from '../../parts/Mark.tsx';
 import { Why } from '../../parts/Why.tsx';
-import { useSelection } from '../../state/hooks.tsx';
+import { useRuler, useSelection } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import { setUnder } from '../clothStore.ts';
 import { FabricName } from '../FabricName.tsx';
@@ -29,12 +29,16 @@ interface FabricPlanProps {
 /** One fabric: sheet by sheet and strip by strip, to scale. */
 export function FabricPlan({ fabric, need, worked, size, inks }: FabricPlanProps) {
   const { plan, sheets } = need;
+  const ruler = useRuler();
   const lines = size.cloth.pieces.filter((line) => line.fabric === fabric.id);
   const lit = useLitIn(lines.map(({ letter }) => letter));
-  const strips = useMemo(() => cuttingFigure(plan.fabric, plan.width, plan.strips, lit), [plan, lit]);
+  const strips = useMemo(
+    () => cuttingFigure(plan.fabric, plan.width, plan.strips, lit, ruler.units),
+    [plan, lit, ruler],
+  );
   const cut = useMemo(
-    () => (sheets === undefined ? null : sheetsFigure(fabric.id, sheets, sheets.plans, lit)),
-    [sheets, fabric.id, lit],
+    () => (sheets === undefined ? null : sheetsFigure(fabric.id, sheets, sheets.plans, lit, ruler.units)),
+    [sheets, fabric.id, lit, ruler],
   );
   return (
     <article className={styles.plan} id={`cut-${fabric.id}`}>
@@ -50,8 +54,8 @@ export function FabricPlan({ fabric, need, worked, size, inks }: FabricPlanProps
         <Mark of={need.least && sheets?.proven !== false ? 'fits' : 'note'} />
         <span>
           {sheets === undefined ? null : `${sheetWords(sheets)} `}
-          {plan.stripCount === 0 ? null : proofWords(need)}
-          <span className={styles.under}>{reasonOf(need)}</span>
+          {plan.stripCount === 0 ? null : proofWords(need, ruler)}
+          <span className={styles.under}>{reasonOf(need, ruler)}</span>
         </span>
       </p>
       <Prove worked={worked} size={size} need={need} />
@@ -63,10 +67,10 @@ export function FabricPlan({ fabric, need, worked, size, inks }: FabricPlanProps
 }
 
 /** Why so much is bought, and how much of the cloth ends up in pieces. */
-function reasonOf({ plan, sheets, yards }: FabricNeed): string {
+function reasonOf({ plan, sheets, yards }: FabricNeed, ruler: Ruler): string {
   const used = (share: number) => `${Math.round(share * 100)} % of it is used`;
   const inSheets = sheets === undefined ? [] : [`Of the ${sheets.name}s ${used(sheets.used)}.`];
-  return [...inSheets, ...(plan.stripCount === 0 ? [] : [`${explain(yards)}; ${used(plan.used)}.`])].join(' ');
+  return [...inSheets, ...(plan.stripCount === 0 ? [] : [`${ruler.why(yards)}; ${used(plan.used)}.`])].join(' ');
 }
 
 function Bought({ need: { sheets, yards } }: { readonly need: FabricNeed }) {

@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import type { PieceLine } from '../../../shared/cloth/cloth.ts';
-import { useSelection } from '../../state/hooks.tsx';
+import { useRuler, useSelection } from '../../state/hooks.tsx';
 import { setUnder } from '../clothStore.ts';
 import { cutText } from '../cutText.ts';
 import { lineKey } from '../pieceRows.ts';
@@ -9,6 +9,7 @@ import { useLit } from './useLit.ts';
 
 /** The pieces of one fabric by letter: each can be pointed at or walked to, and shows where it goes. */
 export function PieceKeys({ lines, label }: { readonly lines: readonly PieceLine[]; readonly label: string }) {
+  const ruler = useRuler();
   const [, select] = useSelection();
   const lit = useLit();
   return (
@@ -23,7 +24,7 @@ export function PieceKeys({ lines, label }: { readonly lines: readonly PieceLine
             onPress={() => select({ kind: 'piece', letter: line.letter })}
           >
             <span className="heard">Piece </span>
-            <b>{line.letter}</b> {cutText(line)} <span className={styles.times}>× {line.count.value}</span>
+            <b>{line.letter}</b> {cutText(line, ruler)} <span className={styles.times}>× {line.count.value}</span>
           </Button>
         </li>
       ))}

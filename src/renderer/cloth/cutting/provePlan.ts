@@ -3,6 +3,7 @@ import { keptPlan } from '../../../shared/cloth/keptPlan.ts';
 import type { StripPlan } from '../../../shared/cloth/strips/planStrips.ts';
 import type { Job } from '../../../shared/contract.ts';
 import { same } from '../../../shared/measure/inches.ts';
+import { unitsOn } from '../../../shared/measure/metric.ts';
 import { keepPlan } from '../../../shared/pattern/edits/index.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Refused, refusalOf } from '../../state/host.ts';
@@ -36,14 +37,15 @@ function say(key: string, proving: Proving | null): void {
 export async function provePlan(studio: Studio, worked: WorkedOut, size: WorkedSize, fabric: string): Promise<void> {
   const key = provingKey(size.size.id, fabric);
   const kinds = kindsPlanned(size.cloth, worked.pattern, fabric);
-  const width = worked.pattern.house.usableWidth;
+  const { usableWidth: width, step } = worked.pattern.house;
+  const units = unitsOn(step);
   const stopping = new AbortController();
   const stop = () => stopping.abort();
   const tell = ({ progress, doing }: Job) => say(key, { state: 'proving', progress, doing, stop });
   tell({ state: 'working', progress: 0, doing: 'Beginning' });
   try {
     const asked = kinds.map(({ letter: _letter, ...kind }) => kind);
-    const plan = await proofOf(studio, { kinds: asked, width, seconds: SECONDS }, stopping.signal, tell);
+    const plan = await proofOf(studio, { kinds: asked, width, seconds: SECONDS, units }, stopping.signal, tell);
     const before = size.cloth.needs.find((need) => need.fabric === fabric)?.plan;
     if (before === undefined) return say(key, null);
     const better = Math.max(0, before.length.value - plan.length);

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { type BackingWay, WIDE } from '../../../shared/cloth/backing.ts';
 import { backingFigure } from '../../../shared/diagrams/backingFigure.ts';
 import type { Ink } from '../../../shared/diagrams/figure.ts';
-import { inchesText, sizeText } from '../../../shared/measure/fraction.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import { plain } from '../../../shared/measure/traced.ts';
 import { setBackingWay } from '../../../shared/pattern/edits/index.ts';
 import type { Pattern } from '../../../shared/pattern/schema.ts';
@@ -12,7 +12,7 @@ import { Button } from '../../parts/Button.tsx';
 import { Figure } from '../../parts/figure/Figure.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Why } from '../../parts/Why.tsx';
-import { useAct } from '../../state/hooks.tsx';
+import { useAct, useRuler } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import { UseThis } from './UseThis.tsx';
 
@@ -29,11 +29,13 @@ export function BackingWays({ pattern, size, ways, inks }: BackingWaysProps) {
   const { backing, batting } = size.cloth;
   const { run, wide = WIDE } = pattern.backing;
   const cloth = (way: BackingWay) => (way.cloth === 'wide' ? { wide } : {});
+  const ruler = useRuler();
   return (
     <section className={styles.section} aria-labelledby="backing-ways">
       <h2 id="backing-ways">Backing and batting of {size.size.name}</h2>
       <p className="small">
-        Both measure <Why traced={backing.width} /> × <Why traced={backing.height} />. {battingWords(ways, batting)}
+        Both measure <Why traced={backing.width} /> × <Why traced={backing.height} />.{' '}
+        {battingWords(ways, batting, ruler)}
       </p>
       <ul className={styles.ways}>
         {ways.backing.map((way) => (
@@ -86,21 +88,22 @@ function wayName({ cloth, run, usableWidth }: BackingWay): string {
   return `${what}, running ${run}`;
 }
 
-function battingWords({ batting }: Finishing, { width, height }: WorkedSize['cloth']['batting']): string {
+function battingWords({ batting }: Finishing, { width, height }: WorkedSize['cloth']['batting'], ruler: Ruler): string {
   if (batting !== null) {
-    return `Packaged batting of ${sizeText(batting.width, batting.height)} is large enough.`;
+    return `Packaged batting of ${ruler.size(batting.width, batting.height)} is large enough.`;
   }
-  const longest = inchesText(Math.max(width.value, height.value));
-  return `No packaged batting is ${longest} long: it is pieced, or bought by the yard.`;
+  const longest = ruler.length(Math.max(width.value, height.value));
+  return `No packaged batting is ${longest} long: it is pieced, or bought by the ${ruler.clothUnit}.`;
 }
 
 function BackingPicture({ way, size, inks }: { way: BackingWay; size: WorkedSize; inks: readonly Ink[] }) {
   const { backing } = size.cloth;
   const { finished } = size.quilt;
+  const ruler = useRuler();
   const figure = useMemo(() => {
     const drawn = { ...plain(backing), fabric: backing.fabric, seams: way.seams, panels: way.panels.value };
-    return backingFigure(drawn, plain(finished));
-  }, [backing, finished, way]);
+    return backingFigure(drawn, plain(finished), ruler.units);
+  }, [backing, finished, way, ruler]);
   return (
     <div className={styles.wayPicture}>
       <Figure figure={figure} inks={inks} />

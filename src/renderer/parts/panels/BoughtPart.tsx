@@ -1,20 +1,27 @@
+import { CENTIMETRE, METRE, type Units } from '../../../shared/measure/metric.ts';
 import { setFabricPrice, setFabricSheet } from '../../../shared/pattern/edits/index.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
-import { useAct } from '../../state/hooks.tsx';
+import { useAct, useRuler } from '../../state/hooks.tsx';
 import { Choice } from '../Choice.tsx';
 import { NumberField } from '../NumberField.tsx';
 import { TextField } from '../TextField.tsx';
 
 type Sheet = NonNullable<Fabric['sheet']>;
 
-/** What may be counted on of a fat quarter of cloth, inches (common practice). */
-const FAT_QUARTER: Sheet = { name: 'fat quarter', width: 18, height: 21 };
+/** What may be counted on of a fat quarter, of a yard or of a metre of cloth (common practice). */
+const FAT_QUARTERS: Readonly<Record<Units, Sheet>> = {
+  inches: { name: 'fat quarter', width: 18, height: 21 },
+  centimetres: { name: 'fat quarter', width: 48 * CENTIMETRE, height: 53 * CENTIMETRE },
+};
 
 /** How one fabric is bought: by the yard or in sheets, and at what price. */
 export function BoughtPart({ fabric }: { readonly fabric: Fabric }) {
   const act = useAct();
+  const { units, clothUnit } = useRuler();
   const { id, sheet, price } = fabric;
+  // A price is kept for a yard; a shop that sells by the metre has one for a metre.
+  const sold = units === 'centimetres' && sheet === undefined ? 1 / METRE : 1;
   return (
     <PanelPart title="How it is bought">
       <Choice
@@ -22,20 +29,22 @@ export function BoughtPart({ fabric }: { readonly fabric: Fabric }) {
         bare
         value={sheet === undefined ? 'yards' : 'sheets'}
         options={[
-          { id: 'yards', says: 'By the yard' },
+          { id: 'yards', says: `By the ${clothUnit}` },
           { id: 'sheets', says: 'In sheets' },
         ]}
-        onChange={(way) => act(setFabricSheet, { fabric: id, sheet: way === 'yards' ? null : FAT_QUARTER })}
+        onChange={(way) => act(setFabricSheet, { fabric: id, sheet: way === 'yards' ? null : FAT_QUARTERS[units] })}
       />
       {sheet === undefined ? null : <SheetFields fabric={id} sheet={sheet} />}
       <NumberField
-        label={sheet === undefined ? 'Price of a yard' : `Price of one ${sheet.name}`}
+        label={sheet === undefined ? `Price of a ${clothUnit}` : `Price of one ${sheet.name}`}
         unit="plain"
-        value={price ?? 0}
+        value={(price ?? 0) / sold}
         least={0}
         most={100_000}
         help="0 while it is not known."
-        onChange={(value) => act(setFabricPrice, { fabric: id, price: value === 0 ? null : value }, `price ${id}`)}
+        onChange={(value) =>
+          act(setFabricPrice, { fabric: id, price: value === 0 ? null : value * sold }, `price ${id}`)
+        }
       />
     </PanelPart>
   );

@@ -1,8 +1,9 @@
 import { useState } from 'react';
+import type { Ruler as HouseRuler } from '../../../shared/measure/ruler.ts';
 import { setFabricPhotograph } from '../../../shared/pattern/edits/index.ts';
 import { type Crop, cropOf, type Photograph, scaleFromRuler } from '../../../shared/pattern/photograph.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
-import { useAct, useHost } from '../../state/hooks.tsx';
+import { useAct, useHost, useRuler } from '../../state/hooks.tsx';
 import { refusalOf } from '../../state/host.ts';
 import { Button } from '../Button.tsx';
 import { Choice } from '../Choice.tsx';
@@ -25,6 +26,7 @@ export function CropDialog({ fabric, photograph, onClose }: CropDialogProps) {
   const { width, height } = photograph;
   const act = useAct();
   const host = useHost();
+  const house = useRuler();
   const [tool, setTool] = useState<Tool>('crop');
   const [crop, setCrop] = useState<Crop>(cropOf(photograph));
   const [ruler, setRuler] = useState<Ruler | null>(null);
@@ -79,18 +81,18 @@ export function CropDialog({ fabric, photograph, onClose }: CropDialogProps) {
         <RulerFields photograph={photograph} ruler={ruler} inches={inches} onRuler={setRuler} onInches={setInches} />
       )}
       <p className="small" role="status">
-        {scaleWords(crop, scale)}
+        {scaleWords(crop, scale, house)}
       </p>
       {trouble === null ? null : <p role="alert">{trouble}</p>}
     </Dialog>
   );
 }
 
-function scaleWords(crop: Crop, scale: number | undefined): string {
+function scaleWords(crop: Crop, scale: number | undefined, house: HouseRuler): string {
   if (scale === undefined)
     return 'The scale is not known yet: draw along a ruler in the picture and say how long that is.';
-  const across = (pixels: number) => Math.round(pixels * scale * 10) / 10;
-  return `The part shows ${across(crop.width)} × ${across(crop.height)} inches of cloth.`;
+  const across = (pixels: number) => house.about(pixels * scale);
+  return `The part shows ${across(crop.width)} × ${across(crop.height)} of cloth.`;
 }
 
 interface CropFieldsProps {

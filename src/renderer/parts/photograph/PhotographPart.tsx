@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { DropZone, FileTrigger } from 'react-aria-components';
-import { inchesText } from '../../../shared/measure/fraction.ts';
 import { setFabricPhotograph } from '../../../shared/pattern/edits/index.ts';
 import { type Photograph, shownInches } from '../../../shared/pattern/photograph.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
-import { useAct, useHost } from '../../state/hooks.tsx';
+import { useAct, useHost, useRuler } from '../../state/hooks.tsx';
 import { refusalOf } from '../../state/host.ts';
 import { Button } from '../Button.tsx';
 import { CropDialog } from './CropDialog.tsx';
@@ -65,13 +64,14 @@ export function PhotographPart({ fabric }: { readonly fabric: Fabric }) {
 
 function Shown({ photograph }: { readonly photograph: Photograph }) {
   const inches = shownInches(photograph);
+  const ruler = useRuler();
   return (
     <figure className={styles.shown}>
       <Cropped photograph={photograph} />
       <figcaption className="quiet tiny">
         {inches === null
           ? 'Its scale is not known: crop it and lay the ruler on it.'
-          : `Shows ${inchesText(Math.round(inches.width * 8) / 8)} × ${inchesText(Math.round(inches.height * 8) / 8)} of cloth.`}
+          : `Shows ${ruler.about(inches.width)} × ${ruler.about(inches.height)} of cloth.`}
       </figcaption>
     </figure>
   );

@@ -1,5 +1,5 @@
 import { MARGIN } from '../../../shared/diagrams/sheet.ts';
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Mattress } from '../../../shared/pattern/mattresses.ts';
 import type { Quilt } from '../../../shared/quilt/quilt.ts';
 import { PIXELS_PER_POINT } from '../../parts/figure/penOnScreen.ts';
@@ -63,8 +63,8 @@ export function BedOver({ quilt, bed }: { readonly quilt: Quilt; readonly bed: M
 }
 
 /** How the quilt lies on the bed, in words. */
-export function bedWords(quilt: Quilt, bed: Mattress): string {
+export function bedWords(quilt: Quilt, bed: Mattress, ruler: Ruler): string {
   const { sides, foot } = hangs(quilt, bed);
   if (sides < 0 || foot < 0) return `Too small for ${bed.name}`;
-  return `On ${bed.name}: ${inchesText(sides)} over the sides, ${inchesText(foot)} at the foot`;
+  return `On ${bed.name}: ${ruler.length(sides)} over the sides, ${ruler.length(foot)} at the foot`;
 }

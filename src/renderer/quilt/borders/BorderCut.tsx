@@ -1,9 +1,8 @@
 import { borderWays } from '../../../shared/cloth/borderWays.ts';
-import { yardsText } from '../../../shared/measure/fraction.ts';
 import { setBorderCut } from '../../../shared/pattern/edits/index.ts';
 import type { Border } from '../../../shared/pattern/schema.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import { useAct, useCurrentSize, usePattern } from '../../state/hooks.tsx';
+import { useAct, useCurrentSize, usePattern, useRuler } from '../../state/hooks.tsx';
 
 const WAYS = [
   { id: 'straight', says: 'Across, joined straight' },
@@ -14,6 +13,7 @@ const WAYS = [
 /** How a border's strips are cut, with the cloth each way takes in the size looked at. */
 export function BorderCut({ border }: { readonly border: Border }) {
   const act = useAct();
+  const ruler = useRuler();
   const pattern = usePattern();
   const worked = useCurrentSize();
   const ways = worked === null ? [] : borderWays(worked.quilt, border, pattern);
@@ -22,7 +22,7 @@ export function BorderCut({ border }: { readonly border: Border }) {
     const way = ways.find((one) => one.way === id);
     return way === undefined
       ? { id, says }
-      : { id, says, more: `${yardsText(way.yards.value)}, ${joinsText(way.joins)}` };
+      : { id, says, more: `${ruler.cloth(way.yards.value)}, ${joinsText(way.joins)}` };
   });
   return (
     <Choice

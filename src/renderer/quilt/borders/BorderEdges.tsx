@@ -1,9 +1,8 @@
 import { type CSSProperties, type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import type { Box } from '../../../shared/drawing/turn.ts';
-import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import type { Border } from '../../../shared/pattern/schema.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
-import { usePattern, useSelection, useStudio } from '../../state/hooks.tsx';
+import { usePattern, useRuler, useSelection, useStudio } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
 import { dragStep, type Edge, setEdge, widthAt } from './dragEdge.ts';
 import { type BorderRing, borderRings } from './ring.ts';
@@ -34,7 +33,7 @@ function EdgeHandle({ worked: { size, quilt }, ring, border, edge }: EdgeHandleP
   const pattern = usePattern();
   const [selection, select] = useSelection();
   const { drawn, handlers } = useDraw(ring, edge, dragStep(pattern.house.step), quilt.finished.width.value);
-  const say = lengthsOn(pattern.house.step);
+  const say = useRuler().length;
   const now = isUpright(edge) ? ring.widths.sides : ring.widths.ends;
   const set = (width: number) => setEdge(studio, pattern, size, border.id, edge, width);
   const step = dragStep(pattern.house.step);

@@ -1,11 +1,11 @@
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import { toRuler } from '../../../shared/measure/inches.ts';
 import { addBorder } from '../../../shared/pattern/edits/index.ts';
 import type { Border } from '../../../shared/pattern/schema.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { FabricSwatch } from '../../parts/FabricSwatch.tsx';
 import { Rows } from '../../parts/Rows.tsx';
-import { usePattern, useStudio } from '../../state/hooks.tsx';
+import { usePattern, useRuler, useStudio } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
 import { addRoundOf } from './addRoundOf.ts';
 
@@ -13,10 +13,16 @@ import { addRoundOf } from './addRoundOf.ts';
 export function BordersPart() {
   const { borders, fabrics } = usePattern();
   const studio = useStudio();
+  const ruler = useRuler();
   const open = (border: string) => studio.select({ kind: 'border', border });
   const add = () => {
     const name = borders.length === 0 ? 'Border' : 'Outer border';
-    studio.act(addBorder, { name, fabric: fabrics[0]?.id ?? '', width: 3, first: 'sides' });
+    studio.act(addBorder, {
+      name,
+      fabric: fabrics[0]?.id ?? '',
+      width: toRuler(3, ruler.stepOf(1 / 2), 'near'),
+      first: 'sides',
+    });
     const made = studio.store.getState().history?.now.borders.at(-1);
     if (made !== undefined) open(made.id);
   };
@@ -36,7 +42,7 @@ export function BordersPart() {
           name,
           lead: <FabricSwatch colour={colourOf(fabric)} name={fabric} bare />,
           more: madeWords(border),
-          end: inchesText(width),
+          end: ruler.length(width),
           onPress: () => open(id),
         }))}
       />

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import type { Border } from '../../../shared/pattern/schema.ts';
 import type { Closing, Closings } from '../../../shared/quilt/find/closeBorder.ts';
 import { closingsOf } from '../../../shared/quilt/find/closingsOf.ts';
@@ -9,7 +8,7 @@ import { PanelPart } from '../../app/SidePanel.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { FabricPick } from '../../parts/FabricPick.tsx';
 import { Mark } from '../../parts/Mark.tsx';
-import { useCurrentSize, usePattern, useStudio, useWorked } from '../../state/hooks.tsx';
+import { useCurrentSize, usePattern, useRuler, useStudio, useWorked } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
 import { closingAct } from './closingActs.ts';
 
@@ -77,7 +76,7 @@ interface WaysOfProps {
 let presses = 0;
 
 function WaysOf({ title, ways, border, fabric, children }: WaysOfProps) {
-  const { house } = usePattern();
+  const ruler = useRuler();
   const studio = useStudio();
   const worked = useWorked();
   const size = useCurrentSize();
@@ -92,7 +91,7 @@ function WaysOf({ title, ways, border, fabric, children }: WaysOfProps) {
       {children}
       <ul>
         {ways.map((way) => {
-          const words = closingWords(way, lengthsOn(house.step));
+          const words = closingWords(way, ruler.length);
           const act = closingAct(way, { worked, size, border, fabric });
           return (
             <li key={words}>

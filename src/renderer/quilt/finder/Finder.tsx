@@ -1,18 +1,19 @@
 import { useState } from 'react';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Pattern } from '../../../shared/pattern/schema.ts';
 import type { Target } from '../../../shared/quilt/find/target.ts';
 import type { FoundSize } from '../../../shared/workroom/findSizes.ts';
 import { Button } from '../../parts/Button.tsx';
 import { Dialog } from '../../parts/Dialog.tsx';
 import { useAway } from '../../state/away/useAway.ts';
-import { useCurrentSize, usePattern, useStudio } from '../../state/hooks.tsx';
+import { useCurrentSize, usePattern, useRuler, useStudio } from '../../state/hooks.tsx';
 import { quiltStore, useQuiltState } from '../quiltStore.ts';
 import { FoundList } from './FoundList.tsx';
 import styles from './finder.module.css';
 import { addFound, replaceByFound } from './takeFound.ts';
 import { useMattresses } from './useMattresses.ts';
 import { WishFields } from './WishFields.tsx';
-import { FIRST_WISH, nameOf, targetOf, type Wish } from './wish.ts';
+import { firstWish, nameOf, targetOf, type Wish } from './wish.ts';
 
 /** Finds sizes of the design for a bed, a measure or one bundle. */
 export function Finder() {
@@ -20,8 +21,8 @@ export function Finder() {
   return open ? <OpenFinder /> : null;
 }
 
-/** What was asked for last; it is found as it was left. */
-let left: Wish = FIRST_WISH;
+/** What was asked for last on each ruler; it is found as it was left. */
+const left = new Map<Ruler, Wish>();
 
 function close(): void {
   quiltStore.setState({ finder: false });
@@ -30,15 +31,16 @@ function close(): void {
 function OpenFinder() {
   const studio = useStudio();
   const pattern = usePattern();
+  const ruler = useRuler();
   const current = useCurrentSize();
   const chest = useMattresses();
-  const [wish, setWish] = useState(left);
+  const [wish, setWish] = useState(left.get(ruler) ?? firstWish(ruler));
   const [asked, ask] = useState<Asked | null>(null);
   const target = targetOf(wish, chest.all);
   const ready = wish.for === 'bundle' ? pattern.bundle !== undefined : target !== null;
   const { answer, working, step, trouble } = useFound(asked);
   const change = (next: Wish) => {
-    left = next;
+    left.set(ruler, next);
     setWish(next);
     ask(null);
   };
@@ -46,7 +48,7 @@ function OpenFinder() {
     act();
     close();
   };
-  const add = (found: FoundSize) => take(() => addFound(studio, found, nameOf(wish, chest.all)));
+  const add = (found: FoundSize) => take(() => addFound(studio, found, nameOf(wish, chest.all, ruler)));
   const replace = (found: FoundSize) =>
     take(() => (current === null ? undefined : replaceByFound(studio, found, current.size.id)));
   return (

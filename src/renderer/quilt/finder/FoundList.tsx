@@ -1,14 +1,13 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../../shared/diagrams/quiltFigure.ts';
-import { lengthsOn } from '../../../shared/measure/fraction.ts';
 import type { Size } from '../../../shared/pattern/schema.ts';
 import type { FoundSize, FoundSizes } from '../../../shared/workroom/findSizes.ts';
 import { laySize } from '../../../shared/workroom/workSize.ts';
 import { Button } from '../../parts/Button.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { Figure } from '../../parts/figure/Figure.tsx';
-import { useCurrentSize, usePattern, useWorked } from '../../state/hooks.tsx';
+import { useCurrentSize, usePattern, useRuler, useWorked } from '../../state/hooks.tsx';
 import styles from './finder.module.css';
 
 interface FoundListProps {
@@ -43,18 +42,18 @@ interface OneFoundProps {
 }
 
 function OneFound({ size, first, onAdd, onReplace }: OneFoundProps) {
-  const { house, sizes } = usePattern();
+  const { sizes } = usePattern();
   const current = useCurrentSize();
-  const say = lengthsOn(house.step);
+  const ruler = useRuler();
   const { finished, across, down, block } = size;
-  const measure = `${say(finished.width.value)} × ${say(finished.height.value)}`;
+  const measure = ruler.size(finished.width.value, finished.height.value);
   return (
     <article className={styles.one} aria-label={measure}>
       <Drawn found={size} />
       <div className={styles.words}>
         <h3>{measure}</h3>
         <p className="quiet small">
-          {across} × {down} blocks of {say(block)}
+          {across} × {down} blocks of {ruler.length(block)}
         </p>
         <ul className={styles.reasons}>
           {size.reasons.map(({ speaks, words }) => (

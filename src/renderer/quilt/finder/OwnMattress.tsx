@@ -1,8 +1,11 @@
 import { useState } from 'react';
+import type { Inches } from '../../../shared/measure/inches.ts';
+import { CENTIMETRE, type Units } from '../../../shared/measure/metric.ts';
 import type { Mattress } from '../../../shared/pattern/mattresses.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { TextField } from '../../parts/TextField.tsx';
+import { useRuler } from '../../state/hooks.tsx';
 import styles from './finder.module.css';
 import type { MattressChest } from './useMattresses.ts';
 
@@ -37,10 +40,17 @@ interface NewMattressProps {
   readonly onChoose: (id: string) => void;
 }
 
+/** Where the fields begin, in round numbers of the ruler. */
+const FIRST_MATTRESSES: Readonly<Record<Units, { readonly width: Inches; readonly length: Inches }>> = {
+  inches: { width: 36, length: 75 },
+  centimetres: { width: 90 * CENTIMETRE, length: 200 * CENTIMETRE },
+};
+
 function NewMattress({ chest, onDone, onChoose }: NewMattressProps) {
+  const firstMattress = FIRST_MATTRESSES[useRuler().units];
   const [name, setName] = useState('');
-  const [width, setWidth] = useState(36);
-  const [length, setLength] = useState(75);
+  const [width, setWidth] = useState(firstMattress.width);
+  const [length, setLength] = useState(firstMattress.length);
   const keep = async () => {
     const id = await chest.add(name, width, length);
     if (id === null) return;

@@ -1,10 +1,8 @@
-import { lengthsOn } from '../../../shared/measure/fraction.ts';
-import { explain } from '../../../shared/measure/traced.ts';
 import type { Target } from '../../../shared/quilt/find/target.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Pick } from '../../parts/Pick.tsx';
-import { usePattern } from '../../state/hooks.tsx';
+import { usePattern, useRuler } from '../../state/hooks.tsx';
 import styles from './finder.module.css';
 import { OwnMattress } from './OwnMattress.tsx';
 import type { MattressChest } from './useMattresses.ts';
@@ -19,6 +17,7 @@ interface WishFieldsProps {
 
 /** What a size is looked for: a bed with its drop and tuck, a width and height, or what one bundle is enough for. */
 export function WishFields({ wish, onChange, chest, target }: WishFieldsProps) {
+  const ruler = useRuler();
   const set = (fields: Partial<Wish>) => onChange({ ...wish, ...fields });
   return (
     <div className={styles.wish}>
@@ -37,9 +36,9 @@ export function WishFields({ wish, onChange, chest, target }: WishFieldsProps) {
       {wish.for === 'bundle' ? <BundleWords /> : null}
       {target === null || wish.for === 'measure' ? null : (
         <p className="small">
-          Asked for: {explain(target.size.width)}
+          Asked for: {ruler.why(target.size.width)}
           <br />
-          by {explain(target.size.height)}
+          by {ruler.why(target.size.height)}
         </p>
       )}
     </div>
@@ -71,14 +70,14 @@ function MeasureFields({ wish, set }: Omit<BedFieldsProps, 'chest'>) {
 
 /** What is known of the bundle, and where to say more of it. */
 function BundleWords() {
-  const { bundle, house } = usePattern();
+  const { bundle } = usePattern();
+  const ruler = useRuler();
   if (bundle === undefined)
     return <p className="quiet small">Say first, under Cloth, what a bundle of this pattern holds.</p>;
-  const say = lengthsOn(house.step);
   const { light, medium, dark } = bundle.values;
   return (
     <p className="quiet small">
-      The largest quilts that {light + medium + dark} strips of {say(bundle.strip)} × {say(bundle.length)} are enough
+      The largest quilts that {light + medium + dark} strips of {ruler.size(bundle.strip, bundle.length)} are enough
       for, in the blocks the pattern has.
     </p>
   );
@@ -91,6 +90,7 @@ interface BedFieldsProps {
 }
 
 function BedFields({ wish, set, chest }: BedFieldsProps) {
+  const ruler = useRuler();
   const bed = chest.all.find(({ id }) => id === wish.bed) ?? chest.all[0];
   if (bed === undefined) return null;
   const own = chest.own.some(({ id }) => id === bed.id);
@@ -100,7 +100,10 @@ function BedFields({ wish, set, chest }: BedFieldsProps) {
       <Pick
         label="Mattress"
         value={bed.id}
-        options={chest.all.map(({ id, name, width, length }) => ({ id, name: `${name}, ${width}″ × ${length}″` }))}
+        options={chest.all.map(({ id, name, width, length }) => ({
+          id,
+          name: `${name}, ${ruler.size(width, length)}`,
+        }))}
         onChange={(id) => set({ bed: id })}
       />
       {own || source === undefined ? null : (

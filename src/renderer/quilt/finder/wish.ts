@@ -1,4 +1,5 @@
-import { inchesText } from '../../../shared/measure/fraction.ts';
+import { CENTIMETRE, type Units } from '../../../shared/measure/metric.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Mattress } from '../../../shared/pattern/mattresses.ts';
 import { bedTarget, plainTarget, type Target } from '../../../shared/quilt/find/target.ts';
 
@@ -13,8 +14,18 @@ export interface Wish {
   readonly height: number;
 }
 
+const CM = CENTIMETRE;
+
 /** A drop that covers the mattress's side and a tuck for one row of pillows: common practice, from memory. */
-export const FIRST_WISH: Wish = { for: 'bed', bed: 'queen', drop: 12, tuck: 0, width: 60, height: 80 };
+const FIRST_WISHES: Readonly<Record<Units, Wish>> = {
+  inches: { for: 'bed', bed: 'queen', drop: 12, tuck: 0, width: 60, height: 80 },
+  centimetres: { for: 'bed', bed: 'queen', drop: 30 * CM, tuck: 0, width: 150 * CM, height: 200 * CM },
+};
+
+/** What is asked for until the designer says otherwise, in round numbers of the ruler. */
+export function firstWish({ units }: Ruler): Wish {
+  return FIRST_WISHES[units];
+}
 
 /** The measure asked for; null while no mattress is chosen, and for one bundle, which has none. */
 export function targetOf(wish: Wish, mattresses: readonly Mattress[]): Target | null {
@@ -27,8 +38,8 @@ export function targetOf(wish: Wish, mattresses: readonly Mattress[]): Target | 
 }
 
 /** What a size found for it is called until the designer says otherwise. */
-export function nameOf(wish: Wish, mattresses: readonly Mattress[]): string {
+export function nameOf(wish: Wish, mattresses: readonly Mattress[], ruler: Ruler): string {
   if (wish.for === 'bundle') return 'One bundle';
-  if (wish.for === 'measure') return `${inchesText(wish.width)} × ${inchesText(wish.height)}`;
+  if (wish.for === 'measure') return ruler.size(wish.width, wish.height);
   return (mattresses.find(({ id }) => id === wish.bed) ?? mattresses[0])?.name ?? 'Bed';
 }

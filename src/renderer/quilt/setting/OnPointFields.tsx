@@ -3,7 +3,7 @@ import type { OnPointSetting } from '../../../shared/pattern/schema.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { FabricPick } from '../../parts/FabricPick.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
-import { useAct } from '../../state/hooks.tsx';
+import { useAct, useRuler } from '../../state/hooks.tsx';
 import { FabricOr } from './FabricOr.tsx';
 
 const FITS = [
@@ -12,15 +12,14 @@ const FITS = [
   { id: 'floating', says: 'Further out', more: 'The blocks float inside the edge.' },
 ] as const;
 
-/** What a border-to-border float usually is: common practice, from memory. */
-const USUAL_FLOAT = 1;
-
 /** The triangles that fill the edges of a setting on point. */
 export function OnPointFields({ setting: { triangles } }: { readonly setting: OnPointSetting }) {
   const act = useAct();
+  // An inch or a centimetre from the blocks' points to the border: common practice, from memory.
+  const usualFloat = useRuler().stepOf(1);
   const { fabric, corners, fit = 'rounded-up', float } = triangles;
   const setFit = (next: typeof fit) =>
-    act(setTriangles, { fit: next, ...(next === 'floating' && float === undefined ? { float: USUAL_FLOAT } : {}) });
+    act(setTriangles, { fit: next, ...(next === 'floating' && float === undefined ? { float: usualFloat } : {}) });
   return (
     <>
       <FabricPick label="Side triangles" value={fabric} onChange={(next) => act(setTriangles, { fabric: next })} />
@@ -34,7 +33,7 @@ export function OnPointFields({ setting: { triangles } }: { readonly setting: On
       {fit === 'floating' ? (
         <NumberField
           label="Blocks float by"
-          value={float ?? USUAL_FLOAT}
+          value={float ?? usualFloat}
           least={0.0625}
           most={24}
           onChange={(next) => act(setTriangles, { float: next }, 'float')}

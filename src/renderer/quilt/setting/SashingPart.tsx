@@ -1,3 +1,4 @@
+import { toRuler } from '../../../shared/measure/inches.ts';
 import {
   addSashing,
   addSashStrip,
@@ -12,7 +13,7 @@ import { PanelPart } from '../../app/SidePanel.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { FabricPick } from '../../parts/FabricPick.tsx';
 import { NumberField } from '../../parts/NumberField.tsx';
-import { usePattern, useStudio } from '../../state/hooks.tsx';
+import { usePattern, useRuler, useStudio } from '../../state/hooks.tsx';
 import styles from '../quilt.module.css';
 import { FabricOr } from './FabricOr.tsx';
 import { SashingBySize } from './SashingBySize.tsx';
@@ -105,9 +106,10 @@ let turns = 0;
 function useStripCount(now: number): (count: number) => void {
   const { fabrics, sizes } = usePattern();
   const { act } = useStudio();
+  const half = useRuler().stepOf(1 / 2);
   const fabric = (fabrics.find(({ value }) => value === 'light') ?? fabrics[0])?.id ?? '';
-  // A sixth of the block, on whole or half inches: common practice, from memory.
-  const usual = Math.max(0.5, Math.round((sizes[0]?.block ?? 9) / 3) / 2);
+  // A sixth of the block, on half inches or whole centimetres: common practice, from memory.
+  const usual = Math.max(half, toRuler((sizes[0]?.block ?? 9) / 6, half, 'near'));
   return (count) => {
     turns += 1;
     const mark = `strips of sashing ${turns}`;

@@ -1,14 +1,15 @@
-import { fractionOf } from '../../../shared/measure/fraction.ts';
+import type { Ruler } from '../../../shared/measure/ruler.ts';
 import { readMotif } from '../../../shared/pattern/motif.ts';
 import type { Sashing, Setting } from '../../../shared/pattern/schema.ts';
 import { PanelPart } from '../../app/SidePanel.tsx';
 import { Rows } from '../../parts/Rows.tsx';
-import { usePattern, useStudio, useWorked } from '../../state/hooks.tsx';
+import { usePattern, useRuler, useStudio, useWorked } from '../../state/hooks.tsx';
 
 /** How the blocks are set, in three lines; a press opens what is behind each. */
 export function SettingRows() {
   const { setting } = usePattern();
   const studio = useStudio();
+  const ruler = useRuler();
   const assembly = useWorked()?.assembly;
   return (
     <PanelPart title="Setting">
@@ -18,7 +19,7 @@ export function SettingRows() {
           {
             id: 'setting',
             name: settingName(setting),
-            more: settingMore(setting, assembly?.way),
+            more: settingMore(setting, assembly?.way, ruler),
             onPress: () => studio.select({ kind: 'setting' }),
           },
           {
@@ -40,9 +41,9 @@ export function settingName(setting: Setting): string {
   return `Strips, in ${setting.run}`;
 }
 
-function settingMore(setting: Setting, sewn = 'rows'): string {
-  const own = ownWords(setting, sewn);
-  return setting.sashing === undefined ? own : `${own}; ${sashingWords(setting.sashing)}`;
+function settingMore(setting: Setting, sewn: string | undefined, ruler: Ruler): string {
+  const own = ownWords(setting, sewn ?? 'rows');
+  return setting.sashing === undefined ? own : `${own}; ${sashingWords(setting.sashing, ruler)}`;
 }
 
 function ownWords(setting: Setting, sewn: string): string {
@@ -51,9 +52,9 @@ function ownWords(setting: Setting, sewn: string): string {
   return setting.shift === undefined ? 'Not shifted' : `Each shifted by ${setting.shift}`;
 }
 
-function sashingWords({ strips, cornerstones }: Sashing): string {
-  const wide = strips.map(({ width }) => fractionOf(width)).join(' + ');
-  return `sashing ${wide}″${cornerstones === undefined ? '' : ' with cornerstones'}`;
+function sashingWords({ strips, cornerstones }: Sashing, ruler: Ruler): string {
+  const wide = strips.map(({ width }) => ruler.length(width)).join(' + ');
+  return `sashing ${wide}${cornerstones === undefined ? '' : ' with cornerstones'}`;
 }
 
 function motifWords(setting: Setting): string {

@@ -7,6 +7,7 @@ import { findBundleSizes } from '../../../shared/workroom/findBundleSizes.ts';
 import { findSizesInSteps } from '../../../shared/workroom/findSizes.ts';
 import { recipeFacets } from '../../../shared/workroom/recipeFacets.ts';
 import { type RecipeUpdate, recipeUpdate } from '../../../shared/workroom/recipeUpdate.ts';
+import { rulerPreview } from '../../../shared/workroom/rulerChange.ts';
 import { workOut, workOutInSteps } from '../../../shared/workroom/workOut.ts';
 import { writeSections } from './foldedBook.ts';
 import { drawPattern, drawRecipe } from './pictures.ts';
@@ -24,6 +25,7 @@ export const JOBS = {
   recasts: recastsOf,
   recipeFacets,
   writeSections,
+  rulerPreview,
   drawPattern,
   drawRecipe,
   recipeUpdate: (pattern: Pattern, taken: TakenRecipe): RecipeUpdate => recipeUpdate(workOut(pattern), taken),

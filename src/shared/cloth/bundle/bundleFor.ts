@@ -1,3 +1,4 @@
+import { INCH_RULER, type Ruler } from '../../measure/ruler.ts';
 import type { Bundle } from '../../pattern/schema.ts';
 import { type Allotment, allot } from './allot.ts';
 import { instructionsOf, type StripInstruction } from './instructions.ts';
@@ -21,14 +22,14 @@ export interface BundleAnswer {
 }
 
 /** Is one bundle enough, how is it cut, and if it is not, what would do? */
-export function bundleAnswer(wants: Wants, bundle: Bundle): BundleAnswer {
+export function bundleAnswer(wants: Wants, bundle: Bundle, ruler: Ruler = INCH_RULER): BundleAnswer {
   const supply = supplyOf(bundle);
   const one = allot(wants, supply);
   const oneIsEnough = isEnough(one);
   const bundles = oneIsEnough ? 1 : bundlesNeeded(wants, supply);
   const allotment = bundles === null || bundles === 1 ? one : allot(wants, times(supply, bundles));
   const fewest = oneIsEnough ? null : fewestStrips(wants, bundle.length, supply.square);
-  return { bundle, wants, oneIsEnough, bundles, allotment, instructions: instructionsOf(allotment), fewest };
+  return { bundle, wants, oneIsEnough, bundles, allotment, instructions: instructionsOf(allotment, ruler), fewest };
 }
 
 function times(supply: ReturnType<typeof supplyOf>, many: number): ReturnType<typeof supplyOf> {

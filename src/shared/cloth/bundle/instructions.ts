@@ -1,5 +1,5 @@
-import { inchesText, sizeText } from '../../measure/fraction.ts';
 import type { Inches } from '../../measure/inches.ts';
+import { INCH_RULER, type Ruler } from '../../measure/ruler.ts';
 import type { Value } from '../../recipe/schema.ts';
 import type { Allotment, AllottedStrip } from './allot.ts';
 
@@ -26,22 +26,22 @@ export interface StripInstruction {
 }
 
 /** The allotment as a maker follows it: strips cut alike are one instruction, those cut most often first. */
-export function instructionsOf({ strips }: Allotment): readonly StripInstruction[] {
+export function instructionsOf({ strips }: Allotment, ruler: Ruler = INCH_RULER): readonly StripInstruction[] {
   const alike = new Map<string, AllottedStrip[]>();
   for (const strip of strips) {
     const key = JSON.stringify([strip.value, cutsOf(strip), strip.long]);
     alike.set(key, [...(alike.get(key) ?? []), strip]);
   }
-  const made = [...alike.values()].map((same) => instruction(same));
+  const made = [...alike.values()].map((same) => instruction(same, ruler));
   return made.sort((a, b) => a.value.localeCompare(b.value) * -1 || b.times - a.times);
 }
 
-function instruction(strips: readonly AllottedStrip[]): StripInstruction {
+function instruction(strips: readonly AllottedStrip[], ruler: Ruler): StripInstruction {
   const [first] = strips as readonly [AllottedStrip, ...AllottedStrip[]];
   const [cuts, times] = [cutsOf(first), strips.length];
   const { value, long, left, square } = first;
   const numbers = strips.map(({ number }) => number);
-  const words = wordsFor(first, times, cuts);
+  const words = wordsFor(first, times, cuts, ruler);
   return { value, times, strips: numbers, cuts, long, left, words, ...(square ? { square } : {}) };
 }
 
@@ -55,13 +55,18 @@ function cutsOf({ groups }: AllottedStrip): StripInstruction['cuts'] {
   return [...found.values()].sort((a, b) => b.length - a.length || (a.letter < b.letter ? -1 : 1));
 }
 
-function wordsFor({ value, long, square }: AllottedStrip, times: number, cuts: StripInstruction['cuts']): string {
+function wordsFor(
+  { value, long, square }: AllottedStrip,
+  times: number,
+  cuts: StripInstruction['cuts'],
+  ruler: Ruler,
+): string {
   const one = square ? 'square' : 'strip';
   const from = times === 1 ? `From 1 ${value} ${one}` : `From each of ${times} ${value} ${one}s`;
   const pieces = cuts.map(({ letter, length, across, count }) => {
-    return `${count} ${letter} (${square ? sizeText(across, length) : inchesText(length)})`;
+    return `${count} ${letter} (${square ? ruler.size(across, length) : ruler.length(length)})`;
   });
-  const rest = long.map(({ letter, length }) => `${inchesText(length)} for ${letter}`);
+  const rest = long.map(({ letter, length }) => `${ruler.length(length)} for ${letter}`);
   return `${from} cut ${listed([...pieces, ...rest])}.`;
 }
 

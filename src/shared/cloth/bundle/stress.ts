@@ -1,5 +1,6 @@
-import { inchesText } from '../../measure/fraction.ts';
 import type { Inches } from '../../measure/inches.ts';
+import type { Units } from '../../measure/metric.ts';
+import { INCH_RULER, type Ruler, rulerIn } from '../../measure/ruler.ts';
 import type { Bundle } from '../../pattern/schema.ts';
 import type { Value } from '../../recipe/schema.ts';
 import { type Allotment, allot, BLOCKS, type Shortage, type Supply, VALUES } from './allot.ts';
@@ -19,7 +20,7 @@ export interface Trial {
 
 /** The ends of pinked strips are trimmed by this much each, and their long sides by as much (common practice: the teeth are ⅛). */
 const TEETH = 1 / 8;
-/** Lengths are tried on this step. */
+/** Lengths are tried on this step: a quarter inch, or half a centimetre. */
 const STEP = 1 / 4;
 
 /** The bundle as it is said to be. */
@@ -32,20 +33,21 @@ export function supplyOf(bundle: Bundle): Supply {
  * Tries what happens when a bundle is not what it should be. Every trial stands by itself, all else as it was; what it
  * bears is found by trying, so it is exact for the way this allots. A bundle that is not enough as it is bears nothing.
  */
-export function stress(wants: Wants, bundle: Bundle): readonly Trial[] {
+export function stress(wants: Wants, bundle: Bundle, units: Units = 'inches'): readonly Trial[] {
+  const ruler = rulerIn(units);
   const supply = supplyOf(bundle);
   const whole = allot(wants, supply);
   if (!isEnough(whole)) {
-    return [{ what: 'fewer', bears: 0, breaks: `All of it is not enough as it is: ${firstBroken(whole)}.` }];
+    return [{ what: 'fewer', bears: 0, breaks: `All of it is not enough as it is: ${firstBroken(whole, ruler)}.` }];
   }
   const used = VALUES.filter((value) => supply.values[value] > 0);
   return [
-    ...used.map((value) => fewer(wants, supply, value)),
-    shorter(wants, supply),
-    pinked(wants, bundle),
+    ...used.map((value) => fewer(wants, supply, value, ruler)),
+    shorter(wants, supply, ruler),
+    pinked(wants, bundle, ruler),
     ...used.map((value) => duplicates(wants, supply, value)),
-    ...split(wants, supply),
-    rejected(wants, supply),
+    ...split(wants, supply, ruler),
+    rejected(wants, supply, ruler),
   ];
 }
 
@@ -65,7 +67,7 @@ function without(supply: Supply, value: Value, n: number): Supply {
   return { ...supply, values: { ...supply.values, [value]: supply.values[value] - n } };
 }
 
-function fewer(wants: Wants, supply: Supply, value: Value): Trial {
+function fewer(wants: Wants, supply: Supply, value: Value, ruler: Ruler): Trial {
   const have = supply.values[value];
   const bears = largest(have, (n) => isEnough(allot(wants, without(supply, value, n))));
   const broken = allot(wants, without(supply, value, Math.min(have, bears + 1)));
@@ -76,22 +78,23 @@ function fewer(wants: Wants, supply: Supply, value: Value): Trial {
     breaks:
       bears === have
         ? `No ${value} ${oneOf(supply)} is needed.`
-        : `With ${have - bears - 1} ${value} ${oneOf(supply)}s ${firstBroken(broken)}.`,
+        : `With ${have - bears - 1} ${value} ${oneOf(supply)}s ${firstBroken(broken, ruler)}.`,
   };
 }
 
-function shorter(wants: Wants, supply: Supply): Trial {
-  const steps = Math.floor(supply.length / STEP) - 1;
-  const at = (n: number) => ({ ...supply, length: supply.length - n * STEP });
+function shorter(wants: Wants, supply: Supply, ruler: Ruler): Trial {
+  const step = ruler.stepOf(STEP);
+  const steps = Math.floor(supply.length / step) - 1;
+  const at = (n: number) => ({ ...supply, length: supply.length - n * step });
   const bears = largest(steps, (n) => isEnough(allot(wants, at(n))));
   const short = at(bears + 1);
-  const size = `${oneOf(supply)}s ${inchesText(short.length)} ${supply.square ? 'wide' : 'long'}`;
-  const breaks = `With ${size} ${firstBroken(allot(wants, short))}.`;
-  return { what: 'shorter', bears: Math.max(0, bears) * STEP, breaks };
+  const size = `${oneOf(supply)}s ${ruler.length(short.length)} ${supply.square ? 'wide' : 'long'}`;
+  const breaks = `With ${size} ${firstBroken(allot(wants, short), ruler)}.`;
+  return { what: 'shorter', bears: Math.max(0, bears) * step, breaks };
 }
 
 /** Trimmed teeth make strips narrower and shorter: by how much narrower they are the trial bears only if pieces allow. */
-function pinked(wants: Wants, bundle: Bundle): Trial {
+function pinked(wants: Wants, bundle: Bundle, ruler: Ruler): Trial {
   const widest = Math.max(0, ...wants.groups.flatMap(({ cuts }) => cuts.map(({ across }) => across)));
   const trimmed = bundle.strip - 2 * TEETH;
   const ends = allot(wants, { ...supplyOf(bundle), length: bundle.length - 2 * TEETH });
@@ -99,12 +102,12 @@ function pinked(wants: Wants, bundle: Bundle): Trial {
     return {
       what: 'pinked',
       bears: 0,
-      breaks: `With the pinked ${isSquares(bundle) ? 'edges' : 'ends'} trimmed ${firstBroken(ends)}.`,
+      breaks: `With the pinked ${isSquares(bundle) ? 'edges' : 'ends'} trimmed ${firstBroken(ends, ruler)}.`,
     };
   if (isSquares(bundle)) return { what: 'pinked', bears: TEETH, breaks: 'Pinked edges can be trimmed on all sides.' };
   if (widest <= trimmed + 1e-9 && wants.long.length === 0)
     return { what: 'pinked', bears: TEETH, breaks: 'Pinked edges can be trimmed on all sides.' };
-  const breaks = `Trimmed along both sides a strip is ${inchesText(trimmed)} wide, too narrow for pieces cut ${inchesText(bundle.strip)} wide: trim the ends only, and measure the width from tooth to tooth.`;
+  const breaks = `Trimmed along both sides a strip is ${ruler.length(trimmed)} wide, too narrow for pieces cut ${ruler.length(bundle.strip)} wide: trim the ends only, and measure the width from tooth to tooth.`;
   return { what: 'pinked', bears: 0, breaks };
 }
 
@@ -120,7 +123,7 @@ function duplicates(wants: Wants, supply: Supply, value: Value): Trial {
 }
 
 /** Light strips instead of dark ones, and the other way round. */
-function split(wants: Wants, supply: Supply): readonly Trial[] {
+function split(wants: Wants, supply: Supply, ruler: Ruler): readonly Trial[] {
   const { light, dark } = supply.values;
   if (light === 0 || dark === 0) return [];
   return (['light', 'dark'] as const).map((value) => {
@@ -132,14 +135,14 @@ function split(wants: Wants, supply: Supply): readonly Trial[] {
     const bears = largest(supply.values[value], (n) => isEnough(allot(wants, at(n))));
     const one = at(Math.min(supply.values[value], bears + 1)).values;
     const words = `Split ${one.light} light to ${one.dark} dark`;
-    return { what: 'split', value, bears, breaks: `${words}, ${firstBroken(allot(wants, at(bears + 1)))}.` };
+    return { what: 'split', value, bears, breaks: `${words}, ${firstBroken(allot(wants, at(bears + 1)), ruler)}.` };
   });
 }
 
 /** Strips that the designer will not use: the worst case, all of the value with least to spare. */
-function rejected(wants: Wants, supply: Supply): Trial {
+function rejected(wants: Wants, supply: Supply, ruler: Ruler): Trial {
   const worst = VALUES.filter((value) => supply.values[value] > 0)
-    .map((value) => fewer(wants, supply, value))
+    .map((value) => fewer(wants, supply, value, ruler))
     .reduce((a, b) => (b.bears < a.bears ? b : a), {
       what: 'fewer',
       bears: Number.POSITIVE_INFINITY,
@@ -155,18 +158,18 @@ export function isEnough({ enough, clashes }: Allotment): boolean {
 }
 
 /** "the binding cannot be cut: 2 dark strips are missing". What is served last is given up first. */
-function firstBroken({ short, clashes }: Allotment): string {
+function firstBroken({ short, clashes }: Allotment, ruler: Ruler): string {
   const last = short.at(-1);
   if (last === undefined) return clashes > 0 ? 'a fabric meets itself in a block or across blocks' : 'nothing breaks';
-  return brokenWords(last);
+  return brokenWords(last, ruler);
 }
 
 /** What cannot be cut and why, without a full stop. */
-export function brokenWords({ words, value, strips, tooLong, square }: Shortage): string {
+export function brokenWords({ words, value, strips, tooLong, square }: Shortage, ruler: Ruler = INCH_RULER): string {
   const one = square ? 'square' : 'strip';
   const what = words === BLOCKS ? 'pieces for the blocks' : `the ${inSentence(words)}`;
   if (tooLong !== undefined && square) return `${what} cannot be cut: what must match is more than one ${value} square`;
-  if (tooLong !== undefined) return `${what} cannot be cut: ${inchesText(tooLong)} of one ${value} strip must match`;
+  if (tooLong !== undefined) return `${what} cannot be cut: ${ruler.length(tooLong)} of one ${value} strip must match`;
   const missing = strips === 1 ? `1 ${value} ${one} is missing` : `${strips} ${value} ${one}s are missing`;
   return `${what} cannot be cut: ${missing}`;
 }

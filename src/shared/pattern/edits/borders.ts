@@ -1,4 +1,4 @@
-import { inchesText } from '../../measure/fraction.ts';
+import { rulerOn } from '../../measure/ruler.ts';
 import type { Edit } from '../edit.ts';
 import type { Border, Pattern, Size } from '../schema.ts';
 import { changed, freeId, lengthWithin, movedTo, named, withFields, withName, without } from './list.ts';
@@ -65,7 +65,8 @@ export const renameBorder: Edit<{ readonly border: string; readonly name: string
 
 export const setBorderWidth: Edit<{ readonly border: string; readonly width: number }> = {
   id: 'set-border-width',
-  name: ({ border, width }, pattern) => `Make the ${nameOf(pattern, border)} ${inchesText(width)}`,
+  name: ({ border, width }, pattern) =>
+    `Make the ${nameOf(pattern, border)} ${rulerOn(pattern.house.step).length(width)}`,
   apply: (pattern, { border, width }) => {
     const finished = lengthWithin(width, THINNEST, WIDEST);
     return finished === null ? pattern : withBorder(pattern, border, { width: finished });
@@ -77,7 +78,7 @@ export const setBorderWidthIn: Edit<{ readonly border: string; readonly size: st
     id: 'set-border-width-in',
     name: ({ border, size, width }, pattern) => {
       const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
-      const as = width === null ? 'as in the other sizes' : inchesText(width);
+      const as = width === null ? 'as in the other sizes' : rulerOn(pattern.house.step).length(width);
       return `Make the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
     },
     apply: (pattern, { border, size, width }) => {
@@ -102,7 +103,7 @@ function withEnds(size: Size, border: string, ends: number | null): Size {
 export const setBorderEnds: Edit<{ readonly border: string; readonly ends: number | null }> = {
   id: 'set-border-ends',
   name: ({ border, ends }, pattern) =>
-    `Make the ${nameOf(pattern, border)} ${ends === null ? 'as wide all round' : `${inchesText(ends)} at the top and bottom`}`,
+    `Make the ${nameOf(pattern, border)} ${ends === null ? 'as wide all round' : `${rulerOn(pattern.house.step).length(ends)} at the top and bottom`}`,
   apply: (pattern, { border, ends }) => {
     const finished = ends === null ? null : lengthWithin(ends, THINNEST, WIDEST);
     if (ends !== null && finished === null) return pattern;
@@ -116,7 +117,7 @@ export const setBorderEndsIn: Edit<{ readonly border: string; readonly size: str
   id: 'set-border-ends-in',
   name: ({ border, size, ends }, pattern) => {
     const sizeName = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
-    const as = ends === null ? 'as its sides are' : inchesText(ends);
+    const as = ends === null ? 'as its sides are' : rulerOn(pattern.house.step).length(ends);
     return `Make the top and bottom of the ${nameOf(pattern, border)} ${as} in ${sizeName}`;
   },
   apply: (pattern, { border, size, ends }) => {

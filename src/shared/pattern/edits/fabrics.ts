@@ -1,3 +1,4 @@
+import { rulerOn } from '../../measure/ruler.ts';
 import type { Value } from '../../recipe/schema.ts';
 import type { Edit } from '../edit.ts';
 import { type Photograph, photographSchema } from '../photograph.ts';
@@ -101,7 +102,7 @@ export const setFabricPhotograph: Edit<{
 export const setFabricSheet: Edit<{ readonly fabric: string; readonly sheet: NonNullable<Fabric['sheet']> | null }> = {
   id: 'set-fabric-sheet',
   name: ({ fabric, sheet }, pattern) =>
-    `Buy ${nameOf(pattern, fabric)} ${sheet === null ? 'by the yard' : 'in sheets'}`,
+    `Buy ${nameOf(pattern, fabric)} ${sheet === null ? `by the ${rulerOn(pattern.house.step).clothUnit}` : 'in sheets'}`,
   apply: (pattern, { fabric, sheet }) => withOptional(pattern, fabric, 'sheet', sheet === null ? null : asSheet(sheet)),
 };
 

@@ -1,5 +1,5 @@
-import { inchesText } from '../../measure/fraction.ts';
 import { same } from '../../measure/inches.ts';
+import { rulerOn } from '../../measure/ruler.ts';
 import type { Recipe } from '../../recipe/schema.ts';
 import { readRow, readToken, type Token, writeRow, writeToken } from '../../recipe/token.ts';
 import { borderWidths } from '../borderWidths.ts';
@@ -95,7 +95,7 @@ export const addSpacer: Edit<{
   id: 'add-spacer',
   name: ({ border, widths }, pattern) => {
     const [first] = Object.values(widths);
-    return `Put ${first === undefined ? 'strips' : `${inchesText(first.sides)} strips`} inside the ${nameOf(pattern, border)}`;
+    return `Put ${first === undefined ? 'strips' : `${rulerOn(pattern.house.step).length(first.sides)} strips`} inside the ${nameOf(pattern, border)}`;
   },
   apply: (pattern, { border, fabric, widths }) => {
     const at = pattern.borders.findIndex(({ id }) => id === border);

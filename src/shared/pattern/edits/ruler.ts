@@ -30,11 +30,11 @@ export const setRuler: Edit<{
   apply: (pattern, { units, blocks = {} }) => {
     if (unitsOn(pattern.house.step) === units) return pattern;
     const metric = units === 'centimetres';
-    const house = { ...pattern.house, ...(metric ? METRIC_HOUSE : INCH_HOUSE) };
     const near = (length: number, step: number) => Math.max(step, toRuler(length, step, 'near'));
     const fine = (length: number) => (length === 0 ? 0 : near(length, metric ? CENTIMETRE / 2 : 1 / 8));
-    const all = (widths: Readonly<Record<string, number>>) =>
-      Object.fromEntries(Object.entries(widths).map(([id, width]) => [id, fine(width)]));
+    const all = (widths: Lengths) => Object.fromEntries(Object.entries(widths).map(([id, width]) => [id, fine(width)]));
+    const house = withOversize({ ...pattern.house, ...(metric ? METRIC_HOUSE : INCH_HOUSE) }, all);
+    const blockChoices = pattern.blocks.map((block) => withOversize(block, all));
     const sizes = pattern.sizes.map((size) => ({
       ...size,
       block: lengthWithin(blocks[size.id] ?? Number.NaN, 1 / 2, 120) ?? near(size.block, metric ? CENTIMETRE : 1 / 2),
@@ -51,9 +51,23 @@ export const setRuler: Edit<{
     const { wide } = pattern.backing;
     const reach = { beyond: fine(pattern.backing.beyond), ...(wide === undefined ? {} : { wide: fine(wide) }) };
     const backing = { ...pattern.backing, ...reach };
-    return { ...pattern, house, sizes, borders, binding, backing, setting: settingOn(pattern.setting, fine) };
+    return {
+      ...pattern,
+      ...{ house, blocks: blockChoices, sizes, borders, binding, backing },
+      setting: settingOn(pattern.setting, fine),
+    };
   },
 };
+
+type Lengths = Readonly<Record<string, number>>;
+
+/** What is added to pieces that are trimmed, on the other ruler. */
+function withOversize<Holder extends { readonly oversize?: Lengths | undefined }>(
+  holder: Holder,
+  all: (lengths: Lengths) => Lengths,
+): Holder {
+  return holder.oversize === undefined ? holder : { ...holder, oversize: all(holder.oversize) };
+}
 
 function settingOn(setting: Setting, fine: (length: number) => number): Setting {
   const { sashing } = setting;

@@ -1,4 +1,4 @@
-import { inchesText } from '../../measure/fraction.ts';
+import { rulerOn } from '../../measure/ruler.ts';
 import type { Edit } from '../edit.ts';
 import type { Pattern, Sashing, Size } from '../schema.ts';
 import { changed, lengthWithin, withFields, without } from './list.ts';
@@ -78,8 +78,10 @@ export const removeSashStrip: Edit<{ readonly strip: number }> = {
 
 export const setSashStrip: Edit<{ readonly strip: number; readonly fabric?: string; readonly width?: number }> = {
   id: 'set-sash-strip',
-  name: ({ width }) =>
-    width === undefined ? 'Change a fabric of the sashing' : `Make a strip of the sashing ${inchesText(width)}`,
+  name: ({ width }, pattern) =>
+    width === undefined
+      ? 'Change a fabric of the sashing'
+      : `Make a strip of the sashing ${rulerOn(pattern.house.step).length(width)}`,
   apply: (pattern, { strip, fabric, width }) => {
     const finished = width === undefined ? undefined : lengthWithin(width, THINNEST, WIDEST);
     if (finished === null || (fabric !== undefined && !known(pattern, fabric))) return pattern;
@@ -117,7 +119,7 @@ export const setSashWidthIn: Edit<{ readonly strip: number; readonly size: strin
   id: 'set-sash-width-in',
   name: ({ size, width }, pattern) => {
     const name = pattern.sizes.find(({ id }) => id === size)?.name ?? size;
-    return `Make the sashing ${width === null ? 'as in the other sizes' : inchesText(width)} in ${name}`;
+    return `Make the sashing ${width === null ? 'as in the other sizes' : rulerOn(pattern.house.step).length(width)} in ${name}`;
   },
   apply: (pattern, { strip, size, width }) => {
     const strips = pattern.setting.sashing?.strips ?? [];

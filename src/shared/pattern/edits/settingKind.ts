@@ -1,3 +1,5 @@
+import { fractionOf } from '../../measure/fraction.ts';
+import { readNumber } from '../../measure/read.ts';
 import { readRow, writeRow } from '../../recipe/token.ts';
 import type { Edit } from '../edit.ts';
 import type { OnPointSetting, Pattern, Setting, StripsSetting } from '../schema.ts';
@@ -84,7 +86,10 @@ export const setShift: Edit<{
   readonly fill?: string | null;
 }> = {
   id: 'set-shift',
-  name: ({ shift }) => (shift === null ? 'Do not shift the strips' : `Shift every strip by ${shift} of a block`),
+  name: ({ shift }) =>
+    shift === null
+      ? 'Do not shift the strips'
+      : `Shift every strip by ${fractionOf(readNumber(shift) ?? 0)} of a block`,
   apply: (pattern, { shift, fill }) => {
     const { setting } = pattern;
     const part = shift === null ? null : stripsSchema.shape.shift.safeParse(shift);

@@ -1,4 +1,4 @@
-import { inchesText } from '../../measure/fraction.ts';
+import { rulerOn } from '../../measure/ruler.ts';
 import type { Edit } from '../edit.ts';
 import type { Pattern, Size } from '../schema.ts';
 import { changed, freeId, lengthWithin, movedTo, named, whole, withFields } from './list.ts';
@@ -101,7 +101,8 @@ export const setSizeBlocks: Edit<{ readonly size: string; readonly across?: numb
 
 export const setSizeBlock: Edit<{ readonly size: string; readonly block: number }> = {
   id: 'set-size-block',
-  name: ({ size, block }, pattern) => `Make the blocks of ${nameOf(pattern, size)} ${inchesText(block)}`,
+  name: ({ size, block }, pattern) =>
+    `Make the blocks of ${nameOf(pattern, size)} ${rulerOn(pattern.house.step).length(block)}`,
   apply: (pattern, { size, block }) => {
     const finished = lengthWithin(block, SMALLEST_BLOCK, LARGEST_BLOCK);
     return finished === null ? pattern : withSize(pattern, size, { block: finished });

@@ -1,4 +1,3 @@
-import { inchesText } from '../../measure/fraction.ts';
 import { type Inches, same } from '../../measure/inches.ts';
 import type { Closing, Closings } from './closeBorder.ts';
 
@@ -8,7 +7,7 @@ type ChangeClosing = Extract<Closing, { kind: 'change' }>;
 type Say = (length: Inches) => string;
 
 /** What a way of closing a border does and what it changes, in one sentence. */
-export function closingWords(closing: Closing, say: Say = inchesText): string {
+export function closingWords(closing: Closing, say: Say): string {
   const units = `${closing.across} units along the top and ${closing.down} along the sides`;
   switch (closing.kind) {
     case 'unit': {
@@ -38,7 +37,7 @@ function changeText({ wider, higher }: ChangeClosing, say: Say): string {
 }
 
 /** The smallest thing that would make a border close; null when nothing was found. */
-export function bestClosing({ units, spacers, changes }: Closings, say: Say = inchesText): string | null {
+export function bestClosing({ units, spacers, changes }: Closings, say: Say): string | null {
   const [spacer] = spacers;
   const unit = units.find(({ friendly }) => friendly);
   const best = spacer ?? unit ?? changes[0] ?? units[0];

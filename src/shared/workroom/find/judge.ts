@@ -1,5 +1,5 @@
-import { lengthsOn } from '../../measure/fraction.ts';
 import { type Inches, same } from '../../measure/inches.ts';
+import { rulerOn } from '../../measure/ruler.ts';
 import { blockAt, readMotif } from '../../pattern/motif.ts';
 import type { Pattern, Size } from '../../pattern/schema.ts';
 import type { Measure } from '../../quilt/quilt.ts';
@@ -21,7 +21,7 @@ const BAD = (words: string, points: number): Reason => ({ speaks: 'against', wor
 
 /** What can be said of a candidate before it is cut: nearness, ruler, motif, counts, border. */
 export function judge(pattern: Pattern, candidate: Candidate, target: Measure): readonly Reason[] {
-  const say = lengthsOn(pattern.house.step);
+  const say = rulerOn(pattern.house.step).length;
   return [
     nearness(candidate.finished, target, say),
     ruler(pattern, candidate, say),
