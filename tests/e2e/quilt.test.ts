@@ -39,7 +39,7 @@ describeWithTool('chromium', 'the quilt view', () => {
     await panel.getByText('In strips', { exact: true }).click();
     await pick(/Each is shifted by/, '½ of a block');
     await panel.getByRole('button', { name: /At the ends of shifted strips/ }).waitFor();
-    await undo('shift every strip by 1/2 of a block');
+    await undo('shift every strip by ½ of a block');
     await undo('set the blocks in strips, in columns');
     await page.getByRole('heading', { level: 2, name: 'On point' }).waitFor();
     expect(await axeTrouble(page)).toEqual([]);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { INCH_RULER, rulerIn, rulerOn } from '../../src/shared/measure/ruler.ts';
-import { count, given, minus, over, plus, times } from '../../src/shared/measure/traced.ts';
+import { count, given, inYards, minus, over, plus, times } from '../../src/shared/measure/traced.ts';
 
 const metric = rulerIn('centimetres');
 
@@ -14,7 +14,7 @@ describe('how a house says lengths', () => {
   // 1 in = 2.54 cm, 1 yd = 0.9144 m exactly (NBS Circular 572 addendum, 1960).
   test.each([
     [INCH_RULER, '8½″', '2½″ × 4½″', '2⅝ yd', '8½', '8⅜″'],
-    [metric, '21.59 cm', '6.35 cm × 11.43 cm', '2.4 m', '21.59', '21.3 cm'],
+    [metric, '21.59 cm', '6.35 × 11.43 cm', '2.4 m', '21.59', '21.3 cm'],
   ])('lengths, sizes, cloth and fields', (ruler, length, size, cloth, bare, about) => {
     expect(ruler.length(8.5)).toBe(length);
     expect(ruler.size(2.5, 4.5)).toBe(size);
@@ -51,4 +51,11 @@ describe('areas in sums', () => {
       '12.7 cm = 1290.3 square centimetres of pieces ÷ 101.6 usable width',
     );
   });
+});
+
+test('a sum that has crossed to another thread is said as it was', () => {
+  const yards = inYards(plus(given(30, 'of strips'), given(2, 'squaring up')));
+  // 32 in = 81.28 cm.
+  expect(metric.why(structuredClone(yards))).toBe('0.81 m = (76.2 of strips + 5.08 squaring up) ÷ 100 cm in a metre');
+  expect(INCH_RULER.why(structuredClone(yards))).toContain('÷ 36 inches in a yard');
 });

@@ -70,12 +70,10 @@ function Preview({ preview: { sizes, lengths, findings }, from, to }: PreviewPro
         <thead>
           <tr>
             <th scope="col">Size</th>
-            <th scope="col" colSpan={2}>
-              Finished block
-            </th>
-            <th scope="col" colSpan={2}>
-              Finished quilt
-            </th>
+            <th scope="col">Block now</th>
+            <th scope="col">Then</th>
+            <th scope="col">Quilt now</th>
+            <th scope="col">Then</th>
           </tr>
         </thead>
         <tbody>
@@ -93,7 +91,7 @@ function Preview({ preview: { sizes, lengths, findings }, from, to }: PreviewPro
       <table className={styles.table}>
         <thead>
           <tr>
-            <th scope="col">Everywhere</th>
+            <th scope="col">In every size</th>
             <th scope="col">Now</th>
             <th scope="col">Then</th>
           </tr>

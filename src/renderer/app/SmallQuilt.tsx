@@ -4,6 +4,7 @@ import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../shared/diagrams/quiltFigure.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { Figure } from '../parts/figure/Figure.tsx';
+import { useRuler } from '../state/hooks.tsx';
 import styles from './SmallQuilt.module.css';
 
 export interface SmallQuiltProps {
@@ -27,10 +28,11 @@ export function SmallQuilt({ worked, sized, fit }: SmallQuiltProps) {
 
 /** The picture follows once the window has nothing else to do, one small quilt after another: the hand comes first. */
 function useFigure(blocks: WorkedOut['blocks'], quilt: WorkedSize['quilt']): FigureData {
+  const { units } = useRuler();
   const [figure, setFigure] = useState<FigureData>(() => blank(quilt));
   useEffect(
-    () => whenIdle(() => setFigure(quiltFigure(quilt, blocks, { borders: true, edges: 'none' }))),
-    [blocks, quilt],
+    () => whenIdle(() => setFigure(quiltFigure(quilt, blocks, { borders: true, edges: 'none', units }))),
+    [blocks, quilt, units],
   );
   return figure;
 }

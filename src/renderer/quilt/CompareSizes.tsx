@@ -63,9 +63,10 @@ function OneSize({ worked, size, scale, over, bed }: OneSizeProps) {
         borders: true,
         letters,
         name: size.size.name,
+        units: ruler.units,
         ...(turns ? { turns: 'arrows' as const } : {}),
       }),
-    [quilt, worked.blocks, size.size.name, turns, letters],
+    [quilt, worked.blocks, size.size.name, turns, letters, ruler],
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked.pattern.fabrics]);
   const level = sizeLevel(worked, size.size);

@@ -5,6 +5,7 @@ import { sewingOrderFigure } from '../../shared/diagrams/sewingOrderFigure.ts';
 import type { WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { ZoomStage } from '../parts/stage/Stage.tsx';
 import { type Sight, WHOLE } from '../parts/stage/useZoom.ts';
+import { useRuler } from '../state/hooks.tsx';
 import { BorderEdges } from './borders/BorderEdges.tsx';
 import { PickedBorder } from './borders/PickedBorder.tsx';
 import { FindingsOver } from './FindingsOver.tsx';
@@ -23,6 +24,7 @@ interface QuiltPictureProps {
 /** One size, whole; its blocks and borders can be picked, and what does not fit is drawn on it. */
 export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
   const { quilt } = size;
+  const { units } = useRuler();
   const painting = useQuiltState((state) => state.brush !== null);
   const apart = useDeferredValue(useQuiltState((state) => state.apart));
   const turns = over.has('turns');
@@ -36,9 +38,10 @@ export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
             letters,
             lines: turns || letters,
             name: size.size.name,
+            units,
             ...(turns ? { turns: 'arrows' as const } : {}),
           }),
-    [quilt, worked.blocks, size.size.name, turns, letters, apart],
+    [quilt, worked.blocks, size.size.name, turns, letters, apart, units],
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked.pattern.fabrics]);
   const sight = useSight(size.size.id);

@@ -7,7 +7,7 @@ import type { PressingPlan } from '../../shared/pressing/pressing.ts';
 import type { WorkedBlock, WorkedOut, WorkedSize } from '../../shared/workroom/workedOut.ts';
 import { PanelPart, SidePanel } from '../app/SidePanel.tsx';
 import { Stage } from '../parts/stage/Stage.tsx';
-import { useCurrentSize, usePattern } from '../state/hooks.tsx';
+import { useCurrentSize, usePattern, useRuler } from '../state/hooks.tsx';
 import { meetingWords } from './meetingWords.ts';
 import styles from './sewing.module.css';
 
@@ -30,6 +30,7 @@ export function PressingPanel({ worked }: { readonly worked: WorkedOut }) {
 
 function TopPressing({ worked, size }: { readonly worked: WorkedOut; readonly size: WorkedSize }) {
   const { quilt, pressing, points } = size;
+  const { units } = useRuler();
   const figure = useMemo(
     () =>
       quiltFigure(quilt, worked.blocks, {
@@ -38,8 +39,9 @@ function TopPressing({ worked, size }: { readonly worked: WorkedOut; readonly si
         edges: 'none',
         lines: true,
         name: size.size.name,
+        units,
       }),
-    [quilt, worked.blocks, size.size.name],
+    [quilt, worked.blocks, size.size.name, units],
   );
   return (
     <section className={styles.pressing}>

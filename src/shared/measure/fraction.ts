@@ -72,9 +72,10 @@ export function inchesText(value: Inches, units: Units = 'inches'): string {
   return units === 'inches' ? `${fractionOf(value)}″` : `${centimetresOf(value)} cm`;
 }
 
-/** A rectangle as makers write it, width first: `2½″ × 4½″`; one figure for a square is left to the caller. */
+/** A rectangle as makers write it, width first: `2½″ × 4½″`, `6.5 × 11.5 cm`; one figure for a square is left to the caller. */
 export function sizeText(width: Inches, height: Inches, units: Units = 'inches'): string {
-  return `${inchesText(width, units)} × ${inchesText(height, units)}`;
+  if (units === 'centimetres') return `${centimetresOf(width)} × ${centimetresOf(height)} cm`;
+  return `${inchesText(width)} × ${inchesText(height)}`;
 }
 
 /** Cloth as a shop cuts it: `2⅝ yd`, or `2.4 m`. */

@@ -14,7 +14,7 @@ export interface Ruler {
   readonly mark: string;
   /** `8½″`, or `21.5 cm`. */
   readonly length: (value: Inches) => string;
-  /** `2½″ × 4½″`, or `6.5 cm × 11.5 cm`; width first. */
+  /** `2½″ × 4½″`, or `6.5 × 11.5 cm`; width first. */
   readonly size: (width: Inches, height: Inches) => string;
   /** What cloth is sold by: `yard`, or `metre`. */
   readonly clothUnit: string;

@@ -99,7 +99,7 @@ function bare(value: number, unit: Unit, units: Units): string {
 }
 
 function quoted(part: Traced, units: Units): string {
-  if (part === IN_A_YARD && units === 'centimetres') return '100 cm in a metre';
+  if (units === 'centimetres' && part.name === IN_A_YARD.name) return '100 cm in a metre';
   if (part.name === undefined) return sumText(part, units);
   return `${bare(part.value, part.unit, units)} ${part.name}`.trim();
 }

@@ -5,16 +5,18 @@ import { plain } from '../../../shared/measure/traced.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Figure } from '../../parts/figure/Figure.tsx';
 import { Why } from '../../parts/Why.tsx';
+import { useRuler } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 
 /** The backing in its panels, the quilt lying on it; and what the batting measures. */
 export function Backing({ size, inks }: { readonly size: WorkedSize; readonly inks: readonly Ink[] }) {
   const { backing, batting } = size.cloth;
   const { finished } = size.quilt;
+  const { units } = useRuler();
   const figure = useMemo(() => {
     const drawn = { ...plain(backing), fabric: backing.fabric, seams: backing.seams, panels: backing.panels.value };
-    return backingFigure(drawn, plain(finished));
-  }, [backing, finished]);
+    return backingFigure(drawn, plain(finished), units);
+  }, [backing, finished, units]);
   return (
     <article className={styles.plan}>
       <h3>Backing and batting</h3>

@@ -6,7 +6,7 @@ import { lettersIn } from '../../../shared/workroom/lettersIn.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Figure, type Picked } from '../../parts/figure/Figure.tsx';
 import { Stage } from '../../parts/stage/Stage.tsx';
-import { useSelection } from '../../state/hooks.tsx';
+import { useRuler, useSelection } from '../../state/hooks.tsx';
 import { WHOLE_PATTERN } from '../../state/selection.ts';
 import { setUnder } from '../clothStore.ts';
 import styles from './cutting.module.css';
@@ -21,6 +21,7 @@ interface WhereProps {
 /** The quilt beside the cloth: where the pieces go that stand out, and which pieces a patch is cut from. */
 export function WhereItGoes({ worked, size }: WhereProps) {
   const lit = useLit();
+  const { units } = useRuler();
   const [, select] = useSelection();
   const where = useWhereabouts(worked, size);
   const figure = useMemo(
@@ -29,8 +30,9 @@ export function WhereItGoes({ worked, size }: WhereProps) {
         borders: true,
         edges: 'none',
         name: size.size.name,
+        units,
       }),
-    [size, worked],
+    [size, worked, units],
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked.pattern.fabrics]);
   const over = useMemo(() => {

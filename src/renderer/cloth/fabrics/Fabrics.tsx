@@ -4,7 +4,7 @@ import { quiltFigure } from '../../../shared/diagrams/quiltFigure.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { Figure } from '../../parts/figure/Figure.tsx';
-import { useCurrentSize } from '../../state/hooks.tsx';
+import { useCurrentSize, useRuler } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import own from './fabrics.module.css';
 import { Meetings } from './Meetings.tsx';
@@ -37,9 +37,10 @@ const MANNERS = [
 ] as const;
 
 function ThreeQuilts({ worked, size }: { readonly worked: WorkedOut; readonly size: WorkedSize }) {
+  const { units } = useRuler();
   const figure = useMemo(
-    () => quiltFigure(size.quilt, worked.blocks, { borders: true, name: size.size.name }),
-    [size, worked],
+    () => quiltFigure(size.quilt, worked.blocks, { borders: true, name: size.size.name, units }),
+    [size, worked, units],
   );
   const inks = useMemo(() => inksFor(worked.pattern.fabrics), [worked.pattern.fabrics]);
   return (

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { inksFor } from '../../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../../shared/diagrams/quiltFigure.ts';
+import { unitsOn } from '../../../shared/measure/metric.ts';
 import type { Size } from '../../../shared/pattern/schema.ts';
 import type { FoundSize, FoundSizes } from '../../../shared/workroom/findSizes.ts';
 import { laySize } from '../../../shared/workroom/workSize.ts';
@@ -92,7 +93,9 @@ function Drawn({ found }: { readonly found: FoundSize }) {
     const size: Size = { id: 'found', name: 'Found', across, down, block, borders: { ...borders } };
     const { pattern, blocks } = worked;
     const laid = laySize({ ...pattern, sizes: [size] }, size, blocks);
-    return laid.ok ? quiltFigure(laid.value.quilt, blocks, { borders: true, edges: 'none' }) : null;
+    return laid.ok
+      ? quiltFigure(laid.value.quilt, blocks, { borders: true, edges: 'none', units: unitsOn(pattern.house.step) })
+      : null;
   }, [worked, found]);
   const inks = useMemo(() => inksFor(worked?.pattern.fabrics ?? []), [worked]);
   return (

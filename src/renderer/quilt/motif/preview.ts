@@ -1,6 +1,7 @@
 import type { Figure } from '../../../shared/diagrams/figure.ts';
 import { quiltFigure } from '../../../shared/diagrams/quiltFigure.ts';
 import { darkCorner } from '../../../shared/drawing/darkCorner.ts';
+import { unitsOn } from '../../../shared/measure/metric.ts';
 import { takeMotif } from '../../../shared/pattern/edits/index.ts';
 import type { DarkCorner, MotifTemplate } from '../../../shared/pattern/motifTemplate.ts';
 import type { Pattern, Size } from '../../../shared/pattern/schema.ts';
@@ -46,7 +47,9 @@ export function templateFigure(
     borders: {},
   };
   const laid = laySize({ ...made, borders: [], sizes: [small] }, small, blocks);
-  return laid.ok ? quiltFigure(laid.value.quilt, blocks, { borders: false, edges: 'none', name: template.name }) : null;
+  if (!laid.ok) return null;
+  const units = unitsOn(pattern.house.step);
+  return quiltFigure(laid.value.quilt, blocks, { borders: false, edges: 'none', name: template.name, units });
 }
 
 /** Enough blocks for a setting to show, and as even or odd as the quilt has them. */

@@ -2,6 +2,7 @@ import { blockFigure } from '../../../shared/diagrams/blockFigure.ts';
 import type { Figure, Ink } from '../../../shared/diagrams/figure.ts';
 import { inksFor } from '../../../shared/diagrams/hatches.ts';
 import { quiltFigure } from '../../../shared/diagrams/quiltFigure.ts';
+import { unitsOn } from '../../../shared/measure/metric.ts';
 import { fabricsForRoles } from '../../../shared/pattern/fresh.ts';
 import type { Pattern } from '../../../shared/pattern/schema.ts';
 import { lower } from '../../../shared/piecing/lower.ts';
@@ -23,7 +24,12 @@ export function drawPattern(pattern: Pattern): Drawn | null {
   if (size === undefined || blocks.length < pattern.blocks.length) return null;
   const laid = layOut(pattern, size, new Map(blocks.map(({ id, piecing }) => [id, piecing])), `sizes[${index}]`);
   if (!laid.ok) return null;
-  const figure = quiltFigure(laid.value, blocks, { borders: true, edges: 'none', name: pattern.title });
+  const figure = quiltFigure(laid.value, blocks, {
+    borders: true,
+    edges: 'none',
+    name: pattern.title,
+    units: unitsOn(pattern.house.step),
+  });
   return { figure, inks: inksFor(pattern.fabrics) };
 }
 

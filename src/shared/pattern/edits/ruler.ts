@@ -26,7 +26,7 @@ export const setRuler: Edit<{
   readonly blocks?: Readonly<Record<string, number>>;
 }> = {
   id: 'set-ruler',
-  name: ({ units }) => `Cut with a ruler of ${units}`,
+  name: ({ units }) => `Measure in ${units}`,
   apply: (pattern, { units, blocks = {} }) => {
     if (unitsOn(pattern.house.step) === units) return pattern;
     const metric = units === 'centimetres';
