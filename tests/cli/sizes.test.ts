@@ -61,7 +61,7 @@ describe('sizes', () => {
     [['--target', 'large'], '--target must be a width and a height'],
     [['--target', '60x'], '--target must be a length'],
     [['--target', '60x80', '--drop', '-3'], '--drop must be a length'],
-    [['--target', '60x900'], 'from 1 to 400 inches'],
+    [['--target', '60x900'], 'from 1″ to 400″'],
     [['--target', '60x80', '--most', '0'], '--most must be a whole number'],
     [['--bed', 'hammock'], 'There is no mattress “hammock”. There are: crib (28 × 52)'],
     [[], 'Say either --target'],

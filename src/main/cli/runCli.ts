@@ -101,7 +101,7 @@ function addCut(program: Command, terminal: Terminal, ended: Ended): void {
 function addSizes(program: Command, terminal: Terminal, ended: Ended): void {
   add(program, 'sizes', 'the best sizes of a pattern for a bed, two numbers or one bundle, with their reasons')
     .argument('<file>', 'a .pattern.json')
-    .option('--target <size>', 'a width and a height: 60x80, or 150x200cm')
+    .option('--target <size>', 'a width and a height: 60x80, or 150x200cm; without a unit, as the ruler measures')
     .option('--bed <mattress>', 'a mattress of the tables that come with the program, such as queen')
     .option('--beds <file>', 'a table of mattresses of your own')
     .option('--drop <length>', 'how far it hangs over both sides and the foot')

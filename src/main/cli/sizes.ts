@@ -27,11 +27,11 @@ export interface SizeWishes {
 
 /** `piecewright sizes FILE --target 60x80 --drop 12`: the best sizes for a target, each with its reasons. */
 export function runSizes(file: string, wishes: SizeWishes, json: boolean, terminal: Terminal): number {
-  const target = wishes.bundle === undefined ? targetOf(wishes) : null;
   const most = mostOf(wishes.most);
   const { source, pattern } = openPattern(file);
-  const found = target === null ? findBundleSizes(pattern, most) : findSizes(pattern, target, most);
   const units = unitsOn(pattern.house.step);
+  const target = wishes.bundle === undefined ? targetOf(wishes, units) : null;
+  const found = target === null ? findBundleSizes(pattern, most) : findSizes(pattern, target, most);
   if (json) terminal.say(jsonText({ file, title: pattern.title, ...found }, units));
   else {
     const head = target === null ? 'The largest that one bundle is enough for:' : headText(found, units);
@@ -43,16 +43,16 @@ export function runSizes(file: string, wishes: SizeWishes, json: boolean, termin
 }
 
 /** Two numbers as they are; a mattress, or two numbers with a drop or a tuck, as a bed. */
-function targetOf({ target, bed, beds, drop, tuck }: SizeWishes): Target {
+function targetOf({ target, bed, beds, drop, tuck }: SizeWishes, units: Units): Target {
   if ((target === undefined) === (bed === undefined))
     throw new Refused('bad-input', 'Say either --target, such as 60x80, or --bed, such as queen, or --bundle.');
-  const hangs = lengthOf(drop ?? '0', '--drop', 0);
-  const tucked = lengthOf(tuck ?? '0', '--tuck', 0);
+  const hangs = lengthOf(drop ?? '0', '--drop', 0, units);
+  const tucked = lengthOf(tuck ?? '0', '--tuck', 0, units);
   if (bed !== undefined) {
     const { width, length } = mattressNamed(bed, beds);
     return bedTarget({ width, length, drop: hangs, tuck: tucked });
   }
-  const { width, height } = sizeOf(target ?? '', '--target');
+  const { width, height } = sizeOf(target ?? '', '--target', units);
   if (drop === undefined && tuck === undefined) return plainTarget(width, height);
   return bedTarget({ width, length: height, drop: hangs, tuck: tucked });
 }

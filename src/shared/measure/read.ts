@@ -1,5 +1,5 @@
 import { INCHES_PER_YARD, type Inches, MM_PER_INCH } from './inches.ts';
-import { CENTIMETRE, type Units } from './metric.ts';
+import type { Units } from './metric.ts';
 
 const GLYPHS: Readonly<Record<string, string>> = {
   '½': '1/2',
@@ -38,14 +38,16 @@ export function readNumber(text: string): number | null {
   return Number(whole) + Number(top) / Number(bottom);
 }
 
-/** What may stand behind a length, and how many inches it is. */
-const WRITTEN: readonly (readonly [RegExp, Inches])[] = [
-  [/(?:″|”|"|''|’’|′′|inch(?:es)?|in)\.?$/i, 1],
-  [/(?:mm|millimet(?:re|er)s?)\.?$/i, 1 / MM_PER_INCH],
-  [/(?:cm|centimet(?:re|er)s?)\.?$/i, CENTIMETRE],
-  [/(?:yd|yards?)\.?$/i, INCHES_PER_YARD],
-  [/(?:m|met(?:re|er)s?)\.?$/i, 100 * CENTIMETRE],
+/** What may stand behind a length, and how many millimetres one is. */
+const WRITTEN: readonly (readonly [mark: RegExp, millimetres: number])[] = [
+  [/(?:″|”|"|''|’’|′′|inch(?:es)?|in)\.?$/i, MM_PER_INCH],
+  [/(?:mm|millimet(?:re|er)s?)\.?$/i, 1],
+  [/(?:cm|centimet(?:re|er)s?)\.?$/i, 10],
+  [/(?:yd|yards?)\.?$/i, INCHES_PER_YARD * MM_PER_INCH],
+  [/(?:m|met(?:re|er)s?)\.?$/i, 1000],
 ];
+
+const UNWRITTEN: Readonly<Record<Units, number>> = { inches: MM_PER_INCH, centimetres: 10 };
 
 /**
  * A length as a maker types it. A unit written behind the number is what it is in (`2 1/2"`, `6.5 cm`, `65 mm`, `1.2 m`,
@@ -57,5 +59,6 @@ export function readLength(text: string, units: Units): Inches | null {
   const written = WRITTEN.find(([mark]) => mark.test(typed));
   const value = readNumber(written === undefined ? typed : typed.replace(written[0], ''));
   if (value === null) return null;
-  return value * (written?.[1] ?? (units === 'centimetres' ? CENTIMETRE : 1));
+  const millimetres = written?.[1] ?? UNWRITTEN[units];
+  return millimetres === MM_PER_INCH ? value : (value * millimetres) / MM_PER_INCH;
 }

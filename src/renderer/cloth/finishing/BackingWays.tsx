@@ -42,7 +42,7 @@ export function BackingWays({ pattern, size, ways, inks }: BackingWaysProps) {
           <li key={`${way.cloth} ${way.run}`} className={styles.way} data-chosen={way.chosen || undefined}>
             <BackingPicture way={way} size={size} inks={inks} />
             <div>
-              <p className={styles.wayName}>{wayName(way)}</p>
+              <p className={styles.wayName}>{wayName(way, ruler)}</p>
               <p>
                 <Why traced={way.yards} />
               </p>
@@ -83,8 +83,8 @@ export function BackingWays({ pattern, size, ways, inks }: BackingWaysProps) {
   );
 }
 
-function wayName({ cloth, run, usableWidth }: BackingWay): string {
-  const what = cloth === 'wide' ? `Wide cloth, ${inchesText(usableWidth.value)}` : 'Cloth as for the top';
+function wayName({ cloth, run, usableWidth }: BackingWay, ruler: Ruler): string {
+  const what = cloth === 'wide' ? `Wide cloth, ${ruler.length(usableWidth.value)}` : 'Cloth as for the top';
   return `${what}, running ${run}`;
 }
 
