@@ -4,6 +4,8 @@ import { MEANT } from '../drawing/near.ts';
 import type { Point } from '../drawing/turn.ts';
 import type { Side } from '../recipe/schema.ts';
 import { type Work, workOf } from './allowance/work.ts';
+import { boardIn, isEqualParts, pressedInBoard } from './boardSeams.ts';
+import { keyed } from './distinct.ts';
 import { pressedTo } from './methods/joinOrder.ts';
 import type { Unit } from './piecing.ts';
 import { joinsOf, unitsOf } from './seamTree.ts';
@@ -20,12 +22,12 @@ export interface EdgeSeam {
 export type EdgeSeams = Readonly<Record<Side, readonly EdgeSeam[]>>;
 
 /**
- * The seams of a unit with slants or curves that end inside its edges. Seams that run into its corners are left out: there the unit's
- * own seam allowance is. Units of equal squares and strips are told by `boardSize.ts`.
+ * The seams of a unit that end inside its edges. Seams that run into its corners are left out: there the unit's own seam allowance
+ * is.
  */
 export function edgeSeams(unit: Unit): EdgeSeams {
   const work = workOf(unit, 1, { seam: 0 });
-  const toward = unit.kind === 'pieced' ? towardIn(unit, work) : towardSmaller(work);
+  const toward = towardOf(unit, work);
   const found = Object.fromEntries(SIDES.map((side) => [side, new Map<number, Set<'back' | 'forth'>>()]));
   for (const [a, b] of seamEdges(work)) {
     const patch = toward(a, b);
@@ -79,6 +81,13 @@ function sideAt({ width, height }: Drawing, { x, y }: Point): Side | null {
 
 type Toward = (a: number, b: number) => number | null;
 
+function towardOf(unit: Unit, work: Work): Toward {
+  if (unit.kind === 'pieced') return towardIn(unit, work);
+  if (!isEqualParts(unit)) return towardSmaller(work);
+  const pressedTo = pressedInBoard(unit);
+  return (a, b) => pressedTo(work.owner(a, b) as number, work.owner(b, a) as number);
+}
+
 /**
  * Units of the trade are pressed to their skies and corners, which are smaller than what they are sewn to; curves away from the
  * patch that is round outside.
@@ -112,17 +121,28 @@ function towardIn(unit: Extract<Unit, { kind: 'pieced' }>, work: Work): Toward {
       });
     }
   }
-  const inside = towardSmaller(work);
-  const straight = new Set(unitsOf(unit.seams).flatMap(({ shape, patches }) => (isBoard(shape.kind) ? patches : [])));
+  const [inside, inBoards] = [towardSmaller(work), towardInBoards(unit, work)];
   return (a, b) => {
     const [one, other] = [work.owner(a, b), work.owner(b, a)] as [number, number];
     const pressed = to.get(edge(a, b));
     if (pressed !== undefined) return pressed.has(one) ? one : other;
-    // Seams between equal squares or strips say nothing by their size.
-    return straight.has(one) ? null : inside(a, b);
+    return inBoards(one, other) ?? inside(a, b);
   };
 }
 
-function isBoard(kind: Unit['kind']): boolean {
-  return kind === 'four-patch' || kind === 'nine-patch' || kind === 'checkerboard' || kind === 'rails';
+/** Of two neighbouring patches of one board inside a unit, the one their seam is pressed to; null for any others. */
+function towardInBoards(
+  { seams }: Extract<Unit, { kind: 'pieced' }>,
+  { drawing }: Work,
+): (one: number, other: number) => number | null {
+  const boards = unitsOf(seams).flatMap((inside) => {
+    const unit = keyed(inside.shape);
+    return isEqualParts(unit) ? [{ places: boardIn(drawing, inside), pressedTo: pressedInBoard(unit) }] : [];
+  });
+  return (one, other) => {
+    const board = boards.find(({ places }) => places.has(one) && places.has(other));
+    if (board === undefined) return null;
+    const [a, b] = [board.places.get(one) as number, board.places.get(other) as number];
+    return board.pressedTo(a, b) === a ? one : other;
+  };
 }

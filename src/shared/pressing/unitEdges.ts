@@ -1,13 +1,11 @@
 import { type EdgeSeam, type EdgeSeams, edgeSeams } from '../piecing/edgeSeams.ts';
 import type { Unit, UnitLeaf } from '../piecing/piecing.ts';
-import { boardEdges } from './boardEdges.ts';
-import { type Edged, type SeamEnd, turnEdged, unseamed } from './ends.ts';
+import { type Edged, type SeamEnd, turnEdged } from './ends.ts';
 import type { Press } from './pressing.ts';
 
 /**
  * How a unit meets its neighbours, in grid units: the places along its edges at which its seams end, and how they are pressed there.
- * What runs into a corner is left out, for there the unit's own seam allowance is. A four-patch is spun: the seams
- * about its middle all lie one way round, which is what lets it nest on every side (common practice).
+ * What runs into a corner is left out, for there the unit's own seam allowance is.
  */
 export function unitEdges(units: readonly Unit[]): (leaf: UnitLeaf) => Edged {
   const known = new Map(units.map((unit) => [unit.key, edgesOf(unit)]));
@@ -20,28 +18,7 @@ export function unitEdges(units: readonly Unit[]): (leaf: UnitLeaf) => Edged {
 
 function edgesOf(unit: Unit): Edged {
   const { width, height } = unit;
-  switch (unit.kind) {
-    case 'four-patch':
-      return {
-        width,
-        height,
-        ends: {
-          top: [{ at: width / 2, press: 'right' }],
-          right: [{ at: height / 2, press: 'down' }],
-          bottom: [{ at: width / 2, press: 'left' }],
-          left: [{ at: height / 2, press: 'up' }],
-        },
-      };
-    case 'nine-patch':
-    case 'checkerboard':
-    case 'rails':
-      return boardEdges(unit);
-    case 'plain':
-    case 'log':
-      return unseamed(width, height);
-    default:
-      return { width, height, ends: pressedEnds(edgeSeams(unit)) };
-  }
+  return { width, height, ends: pressedEnds(edgeSeams(unit)) };
 }
 
 function pressedEnds({ top, right, bottom, left }: EdgeSeams): Edged['ends'] {

@@ -7,7 +7,7 @@ import { type StripCloth, type StripSet, stripCloth, towardsWords } from './stri
 
 /**
  * A unit of equal rectangles as columns that are sub-cuts of strip sets, and how its seams are pressed so that they nest:
- * neighbouring columns to opposite sides. The pressing stage counts on what is said here (`pressing/unitEdges.ts`).
+ * neighbouring columns to opposite sides. The pressing stage counts on what is said here (`../boardSeams.ts`).
  */
 export interface BoardWork {
   readonly sets: readonly StripSet[];
