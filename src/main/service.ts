@@ -1,10 +1,10 @@
-import type { About, Contract } from '../shared/contract.ts';
+import type { About, Contract, Imported } from '../shared/contract.ts';
 import type { MattressTable } from '../shared/pattern/mattresses.ts';
 import { type Prover, workerProver } from './plan/workerProver.ts';
 import type { Reader } from './reader.ts';
 import { importFile } from './service/importFile.ts';
 import { inputs, take } from './service/inputs.ts';
-import { makeJobs } from './service/jobs.ts';
+import { makeJobs, type Work } from './service/jobs.ts';
 import { makeLibrary } from './service/library.ts';
 import { makeMattresses } from './service/mattresses.ts';
 import { makePhotographs } from './service/photographs.ts';
@@ -67,7 +67,15 @@ export function makeService(needs: ServiceNeeds): Service {
     recipeRevisions: async (input) => recipes.revisions(id(input)),
     saveRecipe: async (input) => recipes.save(take(inputs.saveRecipe, input, 'The recipe')),
     removeRecipe: async (input) => recipes.remove(id(input)),
-    importFile: async (input) => importFile(store, reader, take(inputs.importFile, input, 'The file'), work),
+    importFile: async (input) => importFile(take(inputs.importFile, input, 'The file'), { store, reader, work }),
+    bringIn: async (input) => {
+      const file = take(inputs.importFile, input, 'The file');
+      const bring: Work<{ imported: Imported }> = async (tell, signal) => ({
+        imported: await importFile(file, { store, reader, work, tell, signal }),
+      });
+      return { job: jobs.start(bring) };
+    },
+    broughtIn: async (input) => jobs.broughtIn(job(input)),
     exportRecipes: async (input) => recipes.give(take(inputs.ids, input, 'The list')),
     mattresses: async () => mattresses.all(),
     saveMattress: async (input) => mattresses.save(take(inputs.saveMattress, input, 'The mattress')),

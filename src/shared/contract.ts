@@ -48,6 +48,10 @@ export interface Contract {
    * is taken. Of a file that is wrong anywhere nothing is kept.
    */
   importFile(file: FileText): Promise<Imported>;
+  /** Begins the same as work that can be told and stopped (`job`, `cancel`); of a file that is stopped nothing is kept. */
+  bringIn(file: FileText): Promise<{ readonly job: string }>;
+  /** What a file that was brought in has become. */
+  broughtIn(id: string): Promise<Imported>;
 
   /** A file of the recipes and of all they hold. */
   exportRecipes(ids: readonly string[]): Promise<{ readonly name: string; readonly text: string }>;
@@ -98,6 +102,8 @@ export const CALLS: Readonly<Record<keyof Contract, true>> = {
   saveRecipe: true,
   removeRecipe: true,
   importFile: true,
+  bringIn: true,
+  broughtIn: true,
   exportRecipes: true,
   mattresses: true,
   saveMattress: true,

@@ -1,6 +1,7 @@
 import { Refused } from '../../src/renderer/state/host.ts';
 import type {
   Contract,
+  Imported,
   Job,
   PatternCard,
   PhotographPicture,
@@ -65,6 +66,13 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     return thing;
   };
 
+  const imports: Imported[] = [];
+  const importText = (text: string): Imported => {
+    const pattern = JSON.parse(text) as Pattern;
+    kept.set(pattern.id, { pattern, revision: 1 });
+    return { kind: 'pattern', id: pattern.id };
+  };
+
   return {
     saved,
     refuseSaves: (next) => {
@@ -120,11 +128,9 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     removeRecipe: async (id) => {
       shelf.delete(id);
     },
-    importFile: async ({ text }) => {
-      const pattern = JSON.parse(text) as Pattern;
-      kept.set(pattern.id, { pattern, revision: 1 });
-      return { kind: 'pattern', id: pattern.id };
-    },
+    importFile: async ({ text }) => importText(text),
+    bringIn: async ({ text }) => ({ job: String(imports.push(importText(text)) - 1) }),
+    broughtIn: async (id) => found(imports[Number(id)]),
     exportRecipes: async (ids) => ({
       name: 'library.recipes.json',
       text: recipesText(ids.map((id) => found(shelf.get(id)))),
@@ -147,7 +153,8 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
     publish: async () => {
       throw new Refused({ kind: 'broken', words: 'There is no press here.' });
     },
-    job: async () => found<Job>(undefined),
+    job: async (id): Promise<Job> =>
+      imports[Number(id)] === undefined ? found<Job>(undefined) : { state: 'done', progress: 1, doing: 'Done' },
     cancel: async () => undefined,
     result: async () => found<PublishedFile>(undefined),
   };

@@ -1,4 +1,5 @@
 import { parentPort } from 'node:worker_threads';
+import type { Finding } from '../../shared/measure/finding.ts';
 import { makeReader } from '../reader.ts';
 import { type RecipeWork, recipeWorkIn } from '../service/recipeWork.ts';
 import { openStore } from '../store/store.ts';
@@ -9,6 +10,7 @@ const port = parentPort;
 if (port === null) throw new Error('recipes.worker runs as a worker thread');
 
 let work: RecipeWork | null = null;
+const checks = new Map<number, AbortController>();
 
 port.on('message', (message: ToRecipes) => void answer(message));
 
@@ -19,14 +21,32 @@ async function answer(message: ToRecipes): Promise<void> {
     return;
   }
   const { number } = message;
+  if (message.kind === 'stop') return checks.get(number)?.abort();
   try {
     if (work === null) throw new Error('The thread was not told of a library');
     if (message.kind === 'ready') {
       await work.ready();
       tell({ kind: 'ready', number });
-    } else tell({ kind: 'checked', number, findings: await work.check(message.recipes, message.places) });
+    } else if (message.kind === 'read') tell({ kind: 'read', number, file: await work.read(message.text) });
+    else tell({ kind: 'checked', number, findings: await check(work, message) });
   } catch (error) {
     tell({ kind: 'broken', number, trace: traceOf(error) });
+  }
+}
+
+async function check(
+  by: RecipeWork,
+  { number, recipes, places }: Extract<ToRecipes, { kind: 'check' }>,
+): Promise<readonly Finding[]> {
+  const stop = new AbortController();
+  checks.set(number, stop);
+  try {
+    return await by.check(recipes, places, {
+      tell: (done) => tell({ kind: 'checking', number, done }),
+      signal: stop.signal,
+    });
+  } finally {
+    checks.delete(number);
   }
 }
 

@@ -1,6 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import type { Finding } from '../../shared/measure/finding.ts';
-import type { RecipeWork } from '../service/recipeWork.ts';
+import type { Listening, RecipeWork } from '../service/recipeWork.ts';
 import type { FromRecipes, ToRecipes } from './messages.ts';
 
 const PROGRAM = new URL(
@@ -8,12 +7,19 @@ const PROGRAM = new URL(
   import.meta.url,
 );
 
+/** What the thread may answer a question with. */
+type Given = Extract<FromRecipes, { kind: 'ready' | 'read' | 'checked' }>;
+
 interface Waiting {
-  readonly finish: (findings: readonly Finding[]) => void;
-  readonly fail: (error: Error) => void;
+  readonly finish: (given: Given) => void;
+  readonly fail: (error: unknown) => void;
+  readonly tell?: ((done: number) => void) | undefined;
 }
 
-type Asked = { readonly kind: 'ready' } | Omit<Extract<ToRecipes, { kind: 'check' }>, 'number'>;
+type Asked =
+  | { readonly kind: 'ready' }
+  | Omit<Extract<ToRecipes, { kind: 'read' }>, 'number'>
+  | Omit<Extract<ToRecipes, { kind: 'check' }>, 'number'>;
 
 /**
  * The work at recipes on a thread that is begun with the first and kept: calls are answered meanwhile, however many recipes
@@ -34,8 +40,9 @@ export function workerRecipes(folder: string, report: (error: unknown) => void, 
   };
   const hear = (message: FromRecipes): void => {
     if (message.kind === 'report') report(new Error(message.trace));
+    else if (message.kind === 'checking') waiting.get(message.number)?.tell?.(message.done);
     else if (message.kind === 'broken') settle(message.number, ({ fail }) => fail(new Error(message.trace)));
-    else settle(message.number, ({ finish }) => finish(message.kind === 'checked' ? message.findings : []));
+    else settle(message.number, ({ finish }) => finish(message));
   };
   const end = (error: Error): void => {
     worker = null;
@@ -48,20 +55,34 @@ export function workerRecipes(folder: string, report: (error: unknown) => void, 
     fresh.postMessage({ kind: 'begin', folder } satisfies ToRecipes);
     return fresh;
   };
-  const ask = (asked: Asked): Promise<readonly Finding[]> =>
+  const ask = (asked: Asked, { tell, signal }: Listening = {}): Promise<Given> =>
     new Promise((finish, fail) => {
       if (closed) return fail(new Error('The library is closed'));
+      if (signal?.aborted === true) return fail(signal.reason);
       numbers += 1;
-      waiting.set(numbers, { finish, fail });
+      const number = numbers;
+      waiting.set(number, { finish, fail, tell });
       worker ??= begun();
       worker.ref();
-      worker.postMessage({ ...asked, number: numbers } satisfies ToRecipes);
+      worker.postMessage({ ...asked, number } satisfies ToRecipes);
+      const stop = () => {
+        if (waiting.has(number)) worker?.postMessage({ kind: 'stop', number } satisfies ToRecipes);
+        settle(number, (one) => one.fail(signal?.reason));
+      };
+      signal?.addEventListener('abort', stop, { once: true });
     });
   return {
     ready: async () => {
       await ask({ kind: 'ready' });
     },
-    check: (recipes, places) => ask({ kind: 'check', recipes, places }),
+    read: async (text) => {
+      const given = await ask({ kind: 'read', text });
+      return given.kind === 'read' ? given.file : { kind: null };
+    },
+    check: async (recipes, places, listening) => {
+      const given = await ask({ kind: 'check', recipes, places }, listening);
+      return given.kind === 'checked' ? given.findings : [];
+    },
     close: async () => {
       closed = true;
       const last = worker;

@@ -4,8 +4,7 @@ import type { Recipe } from '../../shared/recipe/schema.ts';
 import type { Reader } from '../reader.ts';
 import type { Store } from '../store/store.ts';
 import { accepted } from './documents.ts';
-import { freshId } from './imports.ts';
-import type { RecipeWork } from './recipeWork.ts';
+import { freshId, type ImportNeeds } from './imports.ts';
 
 /** A file's recipe in the library: under which id, and whether it is new there. */
 export interface Brought {
@@ -22,17 +21,21 @@ export interface Brought {
  * @throws Refused with the file, the recipe and the place, when one of them cannot be drawn and sewn
  */
 export async function importRecipes(
-  store: Store,
-  reader: Reader,
   file: string,
   recipes: readonly Recipe[],
   placeOf: (index: number) => string,
-  work: RecipeWork,
+  { store, reader, work, tell, signal }: ImportNeeds,
 ): Promise<readonly Brought[]> {
+  const all = recipes.length;
   const wrong = await work.check(
     recipes,
     recipes.map((_, index) => placeOf(index)),
+    {
+      tell: (done) => tell?.(done / all, `${done.toLocaleString('en-US')} of ${all.toLocaleString('en-US')} recipes`),
+      signal,
+    },
   );
+  signal?.throwIfAborted();
   if (wrong.length > 0) return accepted({ ok: false, findings: wrong, newer: false }, file);
   const taken = idsFor(recipes, store, reader);
   const brought = recipes.map(({ id }) => taken.get(id) as Brought);

@@ -1,3 +1,18 @@
+import type { Reader } from '../reader.ts';
+import type { Store } from '../store/store.ts';
+import type { Tell } from './publisher.ts';
+import type { RecipeWork } from './recipeWork.ts';
+
+/** What bringing a file in needs, and who hears how far it is. */
+export interface ImportNeeds {
+  readonly store: Store;
+  readonly reader: Reader;
+  readonly work: RecipeWork;
+  readonly tell?: Tell | undefined;
+  /** Nothing is kept once it is raised. */
+  readonly signal?: AbortSignal | undefined;
+}
+
 /** The longest id a document may have. */
 const LONGEST = 80;
 

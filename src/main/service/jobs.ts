@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { StripPlan } from '../../shared/cloth/strips/planStrips.ts';
-import type { Job, PublishedFile } from '../../shared/contract.ts';
+import type { Imported, Job, PublishedFile } from '../../shared/contract.ts';
 import { knownRefusal, Refused, refusalOf } from '../refusal.ts';
 import type { Tell } from './publisher.ts';
 
@@ -11,7 +11,7 @@ const REMEMBERED = 6;
 export type Work<Made> = (tell: Tell, signal: AbortSignal) => Promise<Made>;
 
 /** What a job makes. */
-type Made = { readonly file: PublishedFile } | { readonly plan: StripPlan };
+type Made = { readonly file: PublishedFile } | { readonly plan: StripPlan } | { readonly imported: Imported };
 
 /** The work that takes longer than a call: begun, asked after, stopped, and what it made fetched. */
 export interface Jobs {
@@ -23,6 +23,8 @@ export interface Jobs {
   result(id: string): PublishedFile;
   /** The plan of a job that proves one. */
   proof(id: string): StripPlan;
+  /** What a job that brings a file in has kept. */
+  broughtIn(id: string): Imported;
   close(): void;
 }
 
@@ -58,6 +60,11 @@ export function makeJobs(report: (error: unknown) => void): Jobs {
       const made = madeBy(known(jobs, id), STILL.plan);
       if ('plan' in made) return made.plan;
       throw new Refused('not-found', 'That work proves no plan.');
+    },
+    broughtIn(id) {
+      const made = madeBy(known(jobs, id), STILL.file);
+      if ('imported' in made) return made.imported;
+      throw new Refused('not-found', 'That work brings no file in.');
     },
     close() {
       for (const running of jobs.values()) stop(running);
@@ -102,6 +109,10 @@ const STILL = {
     working: 'The pages are still being made.',
   },
   plan: { stopped: 'The proof was stopped, so there is no plan.', working: 'The plan is still being proven.' },
+  file: {
+    stopped: 'Bringing the file in was stopped; nothing of it was kept.',
+    working: 'The file is still being read.',
+  },
 } as const;
 
 function madeBy({ job, made }: Running, still: (typeof STILL)[keyof typeof STILL]): Made {

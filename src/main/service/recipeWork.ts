@@ -1,5 +1,6 @@
 import { setImmediate as rest } from 'node:timers/promises';
 import type { Finding } from '../../shared/measure/finding.ts';
+import type { Reading } from '../../shared/pattern/load.ts';
 import { heldBy } from '../../shared/pattern/recipes.ts';
 import { lower } from '../../shared/piecing/lower.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
@@ -10,8 +11,22 @@ import type { KeptRecipe } from '../store/keptRecipe.ts';
 import type { Store } from '../store/store.ts';
 import { bookFor } from './held.ts';
 
+/** Hears how far a check is, and stops it. */
+export interface Listening {
+  readonly tell?: ((done: number) => void) | undefined;
+  /** The check then rejects with the signal's reason. */
+  readonly signal?: AbortSignal | undefined;
+}
+
+/** What a file is, and the recipes in it when it is one of recipes. */
+export type FileRead =
+  | { readonly kind: 'pattern' | null }
+  | { readonly kind: 'recipe' | 'recipes'; readonly recipes: Reading<readonly Recipe[]> };
+
 /** What takes long about the library's recipes. */
 export interface RecipeWork {
+  /** Looks what a file is and reads its recipes. */
+  read(text: string): Promise<FileRead>;
   /** Answers once the terms that recipes are filtered by are worked out for every one of them. */
   ready(): Promise<void>;
   /**
@@ -19,7 +34,7 @@ export interface RecipeWork {
    * the library.
    * @param places where each stands in its file
    */
-  check(recipes: readonly Recipe[], places: readonly string[]): Promise<readonly Finding[]>;
+  check(recipes: readonly Recipe[], places: readonly string[], listening?: Listening): Promise<readonly Finding[]>;
   /** Stops soon. */
   close(): Promise<void>;
 }
@@ -49,7 +64,8 @@ export function recipeWorkIn(store: Store, reader: Reader, report: (error: unkno
       });
       return working;
     },
-    check: (recipes, places) => findingsIn(recipes, places, store, reader),
+    read: async (text) => fileRead(text, reader),
+    check: (recipes, places, listening = {}) => findingsIn(recipes, places, { store, reader, ...listening }),
     close: async () => {
       closed = true;
       await working?.catch(() => {});
@@ -70,11 +86,23 @@ function termsOf(kept: KeptRecipe, store: Store, reader: Reader, report: (error:
   }
 }
 
+function fileRead(text: string, reader: Reader): FileRead {
+  const kind = reader.kind(text);
+  if (kind === 'recipes') return { kind, recipes: reader.recipes(text) };
+  if (kind !== 'recipe') return { kind };
+  const read = reader.recipe(text);
+  return { kind, recipes: read.ok ? { ok: true, value: [read.value] } : read };
+}
+
+interface CheckedIn extends Listening {
+  readonly store: Store;
+  readonly reader: Reader;
+}
+
 async function findingsIn(
   recipes: readonly Recipe[],
   places: readonly string[],
-  store: Store,
-  reader: Reader,
+  { store, reader, tell, signal }: CheckedIn,
 ): Promise<readonly Finding[]> {
   const own = new Map(recipes.map((recipe) => [recipe.id, recipe]));
   const findings: Finding[] = [];
@@ -90,7 +118,9 @@ async function findingsIn(
         findings.push(...lowered.findings.map((one) => ({ ...one, what: `“${recipe.name}”: ${one.what}` })));
     }
     if (performance.now() < until) continue;
+    tell?.(index + 1);
     await rest();
+    signal?.throwIfAborted();
     until = performance.now() + AT_A_TIME;
   }
   return findings;

@@ -10,6 +10,7 @@ import { CutLines } from './CutLines.tsx';
 import { CutForOne } from './draw/CutForOne.tsx';
 import { FoundHead } from './draw/FoundHead.tsx';
 import { useColourOf } from './draw/useDrawn.ts';
+import { useUnitsPicked } from './pickedUnits.ts';
 import { UnitToggle } from './UnitToggle.tsx';
 import { unitNumbers } from './unitNumbers.ts';
 import type { ShownBlock } from './useShownBlock.ts';
@@ -28,6 +29,7 @@ export function UnitList({ shown, block, sized, one }: UnitListProps) {
   const colourOf = useColourOf(shown.choice);
   const numbers = unitNumbers(block.piecing.units);
   const many = shown.sized?.count ?? 0;
+  const picked = useUnitsPicked(shown, block);
   return (
     <section className={styles.units} aria-label={`Units of block ${block.id}`}>
       <FoundHead block={block.id} piecing={block.piecing} colourOf={colourOf} />
@@ -48,6 +50,7 @@ export function UnitList({ shown, block, sized, one }: UnitListProps) {
               block={block}
               grid={sized.grid}
               many={many}
+              holds={picked.has(unit.unit.key)}
             />
           ))}
         </ol>
@@ -64,13 +67,14 @@ interface UnitRowProps {
   readonly grid: number;
   /** Blocks in the quilt. */
   readonly many: number;
+  readonly holds: boolean;
 }
 
-function UnitRow({ number, unit: made, block, grid, many }: UnitRowProps) {
+function UnitRow({ number, unit: made, block, grid, many, holds }: UnitRowProps) {
   const { unit, method, plan } = made;
   return (
     <li className={styles.unit}>
-      <UnitToggle number={number} made={made} block={block} grid={grid} />
+      <UnitToggle number={number} made={made} block={block} grid={grid} holds={holds} />
       <span className={styles.number}>
         <span className="heard">In a block: </span>
         <Why traced={count(made.perBlock, 'in the drawing')} />

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { ToggleButton } from 'react-aria-components';
 import { inksFor } from '../../shared/diagrams/hatches.ts';
 import { unitFigure } from '../../shared/diagrams/unitFigure.ts';
@@ -17,10 +17,12 @@ interface UnitToggleProps {
   readonly made: SizedUnit;
   readonly block: WorkedBlock;
   readonly grid: number;
+  /** Whether what is picked on the block lies in such a unit. */
+  readonly holds: boolean;
 }
 
 /** A unit with its picture, name and finished size; pressed, it is what the panel is about. */
-export function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
+export function UnitToggle({ number, made, block, grid, holds }: UnitToggleProps) {
   const { fabrics } = usePattern();
   const ruler = useRuler();
   const [selection, select] = useSelection();
@@ -28,9 +30,15 @@ export function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
   const figure = useMemo(() => unitFigure(unit, grid, block.fabricOf), [unit, grid, block]);
   const inks = useMemo(() => inksFor(fabrics), [fabrics]);
   const chosen = selection.kind === 'unit' && selection.block === block.id && selection.unit === unit.key;
+  const here = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (holds) here.current?.scrollIntoView({ block: 'nearest' });
+  }, [holds]);
   return (
     <ToggleButton
+      ref={here}
       className={styles.unitPick ?? ''}
+      data-holds={holds || undefined}
       isSelected={chosen}
       onChange={(on) =>
         select(on ? { kind: 'unit', block: block.id, unit: unit.key } : { kind: 'block', block: block.id })
@@ -42,6 +50,7 @@ export function UnitToggle({ number, made, block, grid }: UnitToggleProps) {
       <span className={styles.unitWords}>
         <span className={styles.unitName}>
           <span className={styles.unitNumber}>{number}</span> {unitName(unit)}
+          {holds ? <span className="heard">, holds what is picked</span> : null}
         </span>
         <span className={styles.unitSize}>{finishedText(finishedSize(unit, grid), ruler)}</span>
       </span>

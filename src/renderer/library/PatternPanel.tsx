@@ -3,8 +3,8 @@ import type { PatternCard } from '../../shared/contract.ts';
 import { SidePanel } from '../app/SidePanel.tsx';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
-import { Figure } from '../parts/figure/Figure.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
+import { CardPicture } from './CardPicture.tsx';
 import { CarriedRecipes } from './CarriedRecipes.tsx';
 import styles from './LibraryView.module.css';
 import { copyPattern, giveAway, openPattern, removePattern } from './patternActs.ts';
@@ -22,7 +22,7 @@ export function PatternPanel({ card, shelf }: { readonly card: PatternCard; read
   return (
     <SidePanel kind="Pattern" title={card.title}>
       <div className={styles.panelPicture}>
-        {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
+        <CardPicture picture={picture} of="quilt" />
       </div>
       <dl className={styles.facts}>
         <dt>Designer</dt>

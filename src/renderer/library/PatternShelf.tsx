@@ -1,9 +1,9 @@
 import { memo } from 'react';
 import { ListBox, ListBoxItem } from 'react-aria-components';
 import type { PatternCard } from '../../shared/contract.ts';
-import { Figure } from '../parts/figure/Figure.tsx';
 import { Stitch } from '../parts/Stitch.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
+import { CardPicture } from './CardPicture.tsx';
 import styles from './PatternShelf.module.css';
 import { openPattern } from './patternActs.ts';
 import { usePatternPicture } from './useDrawn.ts';
@@ -55,7 +55,7 @@ function PatternItem({ card }: { readonly card: PatternCard }) {
   return (
     <ListBoxItem id={card.id} textValue={card.title} className={styles.card ?? ''}>
       <span className={styles.picture} aria-hidden="true">
-        {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
+        <CardPicture picture={picture} of="quilt" />
       </span>
       <span className={styles.title}>{card.title}</span>
       <span className={styles.more}>{open ? `${sizes}, open now` : sizes}</span>

@@ -1,5 +1,5 @@
 import type { Recipe } from '../../shared/recipe/schema.ts';
-import { Figure } from '../parts/figure/Figure.tsx';
+import { CardPicture } from './CardPicture.tsx';
 import styles from './LibraryView.module.css';
 import { useRecipePicture } from './useDrawn.ts';
 
@@ -8,7 +8,7 @@ export function RecipePicture({ recipe }: { readonly recipe: Recipe }) {
   const picture = useRecipePicture({ recipe });
   return (
     <div className={styles.panelPicture}>
-      {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
+      <CardPicture picture={picture} of="block" />
     </div>
   );
 }

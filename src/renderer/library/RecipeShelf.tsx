@@ -2,8 +2,8 @@ import { memo, useEffect, useMemo, useState } from 'react';
 import { Collection, ListBox, ListBoxItem, ListBoxLoadMoreItem, Size, Virtualizer } from 'react-aria-components';
 import type { RecipeCard } from '../../shared/contract.ts';
 import { Button } from '../parts/Button.tsx';
-import { Figure } from '../parts/figure/Figure.tsx';
 import { useStudio } from '../state/hooks.tsx';
+import { CardPicture } from './CardPicture.tsx';
 import { FilterRow } from './FilterRow.tsx';
 import type { ShelfProps } from './PatternShelf.tsx';
 import styles from './RecipeShelf.module.css';
@@ -102,7 +102,7 @@ function RecipeItem({ card }: { readonly card: RecipeCard }) {
   return (
     <ListBoxItem id={card.id} textValue={card.name} className={styles.card ?? ''}>
       <span className={styles.picture} aria-hidden="true">
-        {picture === null ? null : <Figure figure={picture.figure} inks={picture.inks} />}
+        <CardPicture picture={picture} of="block" />
       </span>
       <span className={styles.name}>{card.name}</span>
       <span className={styles.tags}>{card.tags[0] ?? ''}</span>

@@ -14,7 +14,8 @@ type Draw = (signal: AbortSignal) => Promise<Drawn | null>;
 const drawnPatterns: Drawings = new Map();
 const drawnRecipes: Drawings = new Map();
 
-function usePicture(key: string, drawn: Drawings, draw: Draw): Drawn | null {
+/** A picture; null when it cannot be drawn, undefined until that is known. */
+function usePicture(key: string, drawn: Drawings, draw: Draw): Drawn | null | undefined {
   const [, setCount] = useState(0);
   useEffect(() => {
     if (drawn.has(key)) return;
@@ -29,24 +30,25 @@ function usePicture(key: string, drawn: Drawings, draw: Draw): Drawn | null {
       });
     return () => stop.abort();
   }, [key, drawn, draw]);
-  return drawn.get(key) ?? null;
+  return drawn.get(key);
 }
 
 /** The quilt on a pattern's card. The open pattern is drawn as it is now. */
-export function usePatternPicture({ id, revision }: PatternCard): Drawn | null {
+export function usePatternPicture({ id, revision }: PatternCard): Drawn | null | undefined {
   const { away, host } = useStudio();
   const open = useStudioState(({ history }) => (history?.now.id === id ? history.now : null));
-  const { answer: now } = useAway('drawPattern', open === null ? null : [open]);
+  const now = useAway('drawPattern', open === null ? null : [open]);
   const draw: Draw = useCallback(
     async (signal) => (open === null ? away('drawPattern', [await host.lookAtPattern(id)], { signal }) : null),
     [away, host, id, open],
   );
   const kept = usePicture(open === null ? `${id} ${revision}` : '', drawnPatterns, draw);
-  return now ?? kept;
+  if (open === null) return kept;
+  return now.answer ?? (now.working ? undefined : null);
 }
 
 /** The block on a recipe's card. */
-export function useRecipePicture({ recipe }: Pick<RecipeCard, 'recipe'>): Drawn | null {
+export function useRecipePicture({ recipe }: Pick<RecipeCard, 'recipe'>): Drawn | null | undefined {
   const { away, host } = useStudio();
   const key = useMemo(() => JSON.stringify(recipe), [recipe]);
   const draw: Draw = useCallback(

@@ -1,21 +1,11 @@
-import type { Contract, Job, PublishedFile, PublishRequest, Refusal } from '../../shared/contract.ts';
+import type { Contract, PublishedFile, PublishRequest } from '../../shared/contract.ts';
 import { Refused } from '../state/host.ts';
-
-/** How often the host is asked how far it is, milliseconds. */
-const ASK_EVERY = 120;
+import { type HowFar, untilDone } from '../state/untilDone.ts';
 
 /** How far the pages are. */
-export interface Making {
-  /** 0 to 1. */
-  readonly progress: number;
-  /** What is being done, in words. */
-  readonly doing: string;
-}
+export type Making = HowFar;
 
-const STOPPED: Refusal = {
-  kind: 'stopped',
-  words: 'Stopped. Nothing was written.',
-};
+const STOPPED = 'Stopped. Nothing was written.';
 
 type Publisher = Pick<Contract, 'publish' | 'job' | 'cancel' | 'result'>;
 
@@ -29,33 +19,10 @@ export async function makePages(
   signal: AbortSignal,
   tell: (making: Making) => void,
 ): Promise<PublishedFile> {
-  if (signal.aborted) throw new Refused(STOPPED);
+  if (signal.aborted) throw new Refused({ kind: 'stopped', words: STOPPED });
   const { job } = await host.publish(request);
-  const stop = () => void host.cancel(job).catch(() => undefined);
-  signal.addEventListener('abort', stop, { once: true });
-  try {
-    if (signal.aborted) stop();
-    await untilDone(host, job, signal, tell);
-    return await host.result(job);
-  } finally {
-    signal.removeEventListener('abort', stop);
-  }
-}
-
-async function untilDone(
-  host: Publisher,
-  id: string,
-  signal: AbortSignal,
-  tell: (making: Making) => void,
-): Promise<void> {
-  for (;;) {
-    const job: Job = await host.job(id);
-    if (signal.aborted || job.state === 'stopped') throw new Refused(STOPPED);
-    if (job.state === 'refused') throw new Refused(job.refusal ?? { kind: 'broken', words: job.doing });
-    tell({ progress: job.progress, doing: job.doing });
-    if (job.state === 'done') return;
-    await new Promise((resolve) => setTimeout(resolve, ASK_EVERY));
-  }
+  await untilDone(host, job, { signal, tell, stopped: STOPPED });
+  return host.result(job);
 }
 
 /** The file's bytes. */

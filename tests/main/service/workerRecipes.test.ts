@@ -70,3 +70,30 @@ it('after it is closed it answers no more', async () => {
   await work.close();
   await expect(work.ready()).rejects.toThrow('closed');
 });
+
+it('a check says how far it is, and ends when it is stopped', async () => {
+  const { work } = begin();
+  const many = Array.from({ length: 600 }, (_, i) => sampleRecipe({ id: `net-${i}` }));
+  const places = many.map((_, i) => `recipes[${i}]`);
+  const stop = new AbortController();
+  const told: number[] = [];
+  const tell = (done: number) => {
+    told.push(done);
+    stop.abort(new Error('stopped'));
+  };
+  await expect(work.check(many, places, { tell, signal: stop.signal })).rejects.toThrow('stopped');
+  expect(told).toHaveLength(1);
+  expect(told[0]).toBeLessThan(600);
+  expect(await work.check(many.slice(0, 2), places)).toEqual([]);
+});
+
+it('what a file is and holds is read there', async () => {
+  const { work } = begin();
+  expect(await work.read(JSON.stringify(sampleRecipe()))).toEqual({
+    kind: 'recipe',
+    recipes: { ok: true, value: [sampleRecipe()] },
+  });
+  expect(await work.read('{}')).toEqual({ kind: null });
+  const broken = await work.read(JSON.stringify([{ ...sampleRecipe(), finished: 0 }]));
+  expect(broken).toMatchObject({ kind: 'recipes', recipes: { ok: false } });
+});

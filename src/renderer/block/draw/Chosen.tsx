@@ -3,6 +3,7 @@ import type { Box } from '../../../shared/drawing/turn.ts';
 import type { Finding } from '../../../shared/measure/finding.ts';
 import type { Piecing } from '../../../shared/piecing/piecing.ts';
 import { leavesOf } from '../../../shared/piecing/tree.ts';
+import { insidePlaces } from '../../../shared/piecing/unitsInside.ts';
 import type { Selection } from '../../state/selection.ts';
 import styles from './draw.module.css';
 import { linePath, patchPath } from './paths.ts';
@@ -23,11 +24,19 @@ export function Chosen({ drawing, piecing, selection }: ChosenProps) {
   if (selection.kind !== 'unit' || piecing === undefined) return null;
   const scale = drawing.width / piecing.drawing.width;
   const boxes = leavesOf(piecing.root).filter(({ unit }) => unit === selection.unit);
-  return <Basted d={boxes.map(({ box }) => boxPath(box, scale)).join('')} />;
+  // A unit inside a pieced one may lie at any slant: it is marked patch by patch, wherever it stands.
+  const inside = insidePlaces(piecing, selection.unit).flat();
+  return (
+    <g transform={`scale(${scale})`}>
+      <Basted
+        d={[...boxes.map(({ box }) => boxPath(box)), ...inside.map((one) => patchPath(piecing.drawing, one))].join('')}
+      />
+    </g>
+  );
 }
 
-function boxPath({ x, y, width, height }: Box, scale: number): string {
-  return `M${x * scale} ${y * scale}h${width * scale}v${height * scale}h${-width * scale}Z`;
+function boxPath({ x, y, width, height }: Box): string {
+  return `M${x} ${y}h${width}v${height}h${-width}Z`;
 }
 
 function Basted({ d }: { readonly d: string }) {

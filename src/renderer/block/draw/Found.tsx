@@ -31,7 +31,7 @@ export function Found({ shown, drawn, findings, looked, onLook }: FoundProps) {
       {findings.length === 0 ? null : <FindingLines findings={findings} looked={looked} onLook={onLook} />}
       {worked === undefined || one === null ? null : (
         <>
-          <DrawnUnits block={worked} sized={one} />
+          <DrawnUnits shown={shown} block={worked} sized={one} />
           <CutForOne block={worked} one={one} />
         </>
       )}
