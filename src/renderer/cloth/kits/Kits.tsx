@@ -1,5 +1,4 @@
 import { useMemo } from 'react';
-import { tracedText } from '../../../shared/measure/traced.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import { kitIn } from '../../../shared/workroom/clothWays.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
@@ -10,7 +9,7 @@ import { EmptyState } from '../../parts/EmptyState.tsx';
 import { giveFile } from '../../parts/giveFile.ts';
 import { NumberField } from '../../parts/NumberField.tsx';
 import { Why } from '../../parts/Why.tsx';
-import { useCurrentSize } from '../../state/hooks.tsx';
+import { useCurrentSize, useRuler } from '../../state/hooks.tsx';
 import styles from '../cloth.module.css';
 import { clothStore, useClothState } from '../clothStore.ts';
 import { FabricName } from '../FabricName.tsx';
@@ -25,6 +24,7 @@ export function Kits({ worked }: { readonly worked: WorkedOut }) {
 }
 
 function KitsOf({ worked, size }: { readonly worked: WorkedOut; readonly size: WorkedSize }) {
+  const ruler = useRuler();
   const kits = useClothState((state) => state.kits);
   const sheet = useMemo(() => kitIn(worked, size, kits), [worked, size, kits]);
   const fabricOf = (id: string) => worked.pattern.fabrics.find((fabric) => fabric.id === id) as Fabric;
@@ -74,7 +74,7 @@ function KitsOf({ worked, size }: { readonly worked: WorkedOut; readonly size: W
                 </th>
                 <td className={styles.uses}>
                   {uses.join(', ')}
-                  {wide === undefined ? null : `, wide cloth of ${tracedText(wide)} at least`}
+                  {wide === undefined ? null : `, wide cloth of ${ruler.traced(wide)} at least`}
                 </td>
                 <td className={styles.sizeCell}>
                   <Why traced={each} />
@@ -100,7 +100,7 @@ function KitsOf({ worked, size }: { readonly worked: WorkedOut; readonly size: W
         <ul className={styles.contents}>
           {sheet.contents.map((line) => (
             <li key={line.what}>
-              {tracedText(line.amount)} {line.what}
+              {ruler.traced(line.amount)} {line.what}
             </li>
           ))}
           <li>
