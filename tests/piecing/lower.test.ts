@@ -34,7 +34,7 @@ function complaints(body: unknown, extra: object = {}): readonly string[] {
   };
   const recipe = recipeSchema.parse(base);
   const result = lower(recipe, {}, new Map([...starterBook(), [recipe.id, recipe]]), 'recipes[0]');
-  return result.ok ? [] : result.findings.map((finding) => `${finding.where.path}: ${finding.what}`);
+  return result.ok ? [] : result.findings.map(({ where, what, mend = '' }) => `${where.path}: ${what} ${mend}`.trim());
 }
 
 const grid = (key: object, layout: string[], columns: (number | string)[] = [1, 1], rows = [1, 1]) => ({
@@ -170,5 +170,23 @@ describe('a grid that cannot be', () => {
     expect(
       complaints(grid({ R: { recipe: 'rail', roles: { outer: 'light', inner: 'dark' } } }, ['R'], [2], [1]))[0],
     ).toMatch(/does not fill a cell of 2 by 1/);
+  });
+
+  // By hand: the diamond is twice as wide as high, so a cell 2 wide is filled 1 high, and a cell 2 high is filled 4 wide.
+  test('a nested recipe of another shape says which, where and what would do, once for all places', () => {
+    const key = {
+      D: { recipe: 'diamond-in-a-rectangle', roles: { diamond: 'light', corners: 'dark' } },
+      P: { unit: 'plain', role: 'light' },
+    };
+    expect(complaints(grid(key, ['P D', 'D D'], [2, 2], [2, 2]))).toEqual([
+      'recipes[0].body.key.D: “Diamond in a rectangle” is 4 by 2 on its grid and does not fill a cell of 2 by 2. It stands in row 1, column 2.' +
+        ' It fills 4 by 2 or 2 by 1: change the grid, or put something else there.',
+    ]);
+    expect(complaints(grid(key, ['D P', 'D:90 P'], [1, 1], [2, 1]))).toEqual([
+      'recipes[0].body.key.D: “Diamond in a rectangle” is 4 by 2 on its grid and does not fill a cell of 1 by 2. It stands in row 1, column 1.' +
+        ' Turned a quarter it fills it.',
+      'recipes[0].body.key.D: “Diamond in a rectangle” is 4 by 2 on its grid and does not fill a cell of 1 by 1. It stands in row 2, column 1, turned a quarter.' +
+        ' It fills 2 by 1 or 1 by 0.5: change the grid, or put something else there.',
+    ]);
   });
 });

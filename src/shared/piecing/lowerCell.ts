@@ -3,6 +3,7 @@ import { UNTURNED } from '../drawing/turn.ts';
 import type { Cell } from '../recipe/schema.ts';
 import { complain, type Lowering, numbersFor, roleOf } from './lowering.ts';
 import { shapeOf } from './lowerUnit.ts';
+import { lengthWords } from './piecedUnit.ts';
 import type { Unit } from './piecing.ts';
 import type { Shape } from './shape.ts';
 import { type LooseLeaf, placeSub, type Sub } from './sub.ts';
@@ -43,12 +44,24 @@ function lowerNested(
   if (sub === null) return null;
   const factor = width / sub.width;
   if (Math.abs(sub.height * factor - height) > 1e-9 * height) {
-    const ratio = `${sub.width} by ${sub.height}`;
-    complain(on, `“${recipe.name}” is ${ratio} on its grid and does not fill a cell of ${width} by ${height}.`, where);
+    const [own, place] = [sizeWords(sub.width, sub.height), sizeWords(width, height)];
+    const what = `“${recipe.name}” is ${own} on its grid and does not fill a cell of ${place}.`;
+    complain(on, what, where, wouldFill(sub, width, height));
     return null;
   }
   const placed = placeSub(sub, factor, 0, 0);
   return placed.root.kind === 'unit' ? placed : { ...placed, root: { ...placed.root, name: recipe.name } };
+}
+
+/** What would make a recipe fill a place of another shape: a turn, or a place as wide or as high as this one. */
+function wouldFill({ width: w, height: h }: Sub, width: number, height: number): string {
+  if (Math.abs(w * width - h * height) < 1e-9 * w * width) return 'Turned a quarter it fills it.';
+  const [wide, high] = [sizeWords((height * w) / h, height), sizeWords(width, (width * h) / w)];
+  return `It fills ${wide} or ${high}: change the grid, or put something else there.`;
+}
+
+function sizeWords(width: number, height: number): string {
+  return `${lengthWords(width)} by ${lengthWords(height)}`;
 }
 
 function inside(

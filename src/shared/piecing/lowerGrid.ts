@@ -1,5 +1,6 @@
 import type { Box } from '../drawing/turn.ts';
 import { turnSize } from '../drawing/turn.ts';
+import type { Finding } from '../measure/finding.ts';
 import type { GridBody } from '../recipe/schema.ts';
 import { readRow, type Token } from '../recipe/token.ts';
 import { lowerCell } from './lowerCell.ts';
@@ -17,7 +18,7 @@ export function lowerGrid(on: Lowering, body: GridBody): Sub | null {
   const tokens = layoutOf(on, body);
   if (tokens === null) return null;
   const cells = tokens.map((row, r) =>
-    row.map((token, c) => cellAt(on, body, token, [widths[c] as number, heights[r] as number], r)),
+    row.map((token, c) => cellAt(on, body, token, [widths[c] as number, heights[r] as number], [r, c])),
   );
   if (cells.some((row) => row.includes(null))) return null;
   return assemble(cells as Sub[][], widths, heights);
@@ -61,15 +62,23 @@ function cellAt(
   body: GridBody,
   token: Token,
   [width, height]: [number, number],
-  row: number,
+  [row, column]: [number, number],
 ): Sub | null {
   const cell = body.key[token.name];
   if (cell === undefined) return null;
   const lying = turnSize(width, height, token.turn);
-  const known = on.findings.length;
-  const sub = lowerCell(on, cell, lying.width, lying.height, `body.key.${token.name}`);
-  if (sub === null && on.findings.length === known)
-    complain(on, `“${token.name}” cannot be made.`, `body.layout[${row}]`);
+  const where = `body.key.${token.name}`;
+  // What is wrong with the cell itself is told with the place it stands in, once for all places it is wrong in alike.
+  const own: Finding[] = [];
+  const sub = lowerCell({ ...on, findings: own }, cell, lying.width, lying.height, where);
+  if (sub === null && own.length === 0) complain(on, `“${token.name}” cannot be made.`, `body.layout[${row}]`);
+  const turned = token.turn.quarters % 2 === 1 ? ', turned a quarter' : '';
+  for (const { what, ...finding } of own) {
+    if (on.findings.some((known) => known.where.path === finding.where.path && known.what.startsWith(what))) continue;
+    const itself = finding.where.path.endsWith(where);
+    const place = itself ? ` It stands in row ${row + 1}, column ${column + 1}${turned}.` : '';
+    on.findings.push({ ...finding, what: `${what}${place}` });
+  }
   return sub === null ? null : turnSub(sub, token.turn);
 }
 
