@@ -1,4 +1,4 @@
-// The one test command: types, lint and format, walls, then every test. It goes on after a failure, so that one run
+// The one test command: types, lint and format, walls, what nobody uses, then every test. It goes on after a failure, so that one run
 // tells everything, and ends with the count of tests and the list of what failed.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -14,6 +14,7 @@ const steps: readonly { readonly name: string; readonly run: readonly string[] }
   { name: 'Types', run: ['scripts/types.ts'] },
   { name: 'Lint and format', run: [program('@biomejs/biome', 'bin/biome'), 'ci', '--error-on-warnings'] },
   { name: 'Walls', run: ['scripts/walls.ts'] },
+  { name: 'Nothing unused', run: [program('knip', 'bin/knip.js'), '--no-progress'] },
   {
     name: 'Tests',
     run: [

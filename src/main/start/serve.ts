@@ -3,7 +3,7 @@ import { type Host, startHost } from '../host/server.ts';
 import type { Service } from '../service.ts';
 
 /** Where the browser finds the studio when nobody asks for another port; the same at every start, so that it remembers. */
-export const USUAL_PORT = 7143;
+const USUAL_PORT = 7143;
 
 export interface Serving {
   readonly service: Service;

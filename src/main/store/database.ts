@@ -5,8 +5,8 @@ import { isBusy } from '../refusal.ts';
 import { backUp } from './backup.ts';
 import { type Migration, migrate, versionOf } from './migrate.ts';
 
-export const LIBRARY_FILE = 'library.db';
-export const BACKUPS = 'backups';
+const LIBRARY_FILE = 'library.db';
+const BACKUPS = 'backups';
 
 /** How long one Piecewright waits for another that is writing to the same folder, milliseconds. */
 const PATIENCE = 5000;

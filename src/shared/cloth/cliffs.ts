@@ -4,7 +4,7 @@ import type { Traced } from '../measure/traced.ts';
 import { type ClothInput, clothFor } from './clothFor.ts';
 
 /** Usable widths that cloth is met with, inches (common practice). */
-export const WIDTHS: readonly Inches[] = [40, 41, 42, 43, 44];
+const WIDTHS: readonly Inches[] = [40, 41, 42, 43, 44];
 
 /** What one fabric takes at one usable width. */
 export interface AtWidth {

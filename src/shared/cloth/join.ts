@@ -2,9 +2,6 @@ import { type Inches, longer, toRuler } from '../measure/inches.ts';
 import { count, given, minus, named, over, rounded, type Traced, times } from '../measure/traced.ts';
 import type { House } from '../pattern/schema.ts';
 
-/** How strips are joined end to end: across, or at 45° so that the join shows less and lies flatter. */
-export type JoinKind = 'straight' | 'diagonal';
-
 /** The usable width of the cloth. */
 export function usableWidth(house: House): Traced {
   return given(house.usableWidth, 'usable width');

@@ -8,7 +8,7 @@ export interface Packaged {
 }
 
 /** Packaged batting, smallest first: 45×60, 72×90, 81×96, 90×108, 120×120 (published list). */
-export const PACKAGED: readonly Packaged[] = [
+const PACKAGED: readonly Packaged[] = [
   { width: 45, height: 60 },
   { width: 72, height: 90 },
   { width: 81, height: 96 },

@@ -14,7 +14,7 @@ export function bought(cloth: Traced, house: House): Traced {
 }
 
 /** Cloth that is still so long once it is washed: a twentieth lost leaves nineteen parts of twenty, so it is divided by 0.95. */
-export function beforeWash(cloth: Traced, { shrinkage = 0 }: House): Traced {
+function beforeWash(cloth: Traced, { shrinkage = 0 }: House): Traced {
   if (shrinkage === 0) return cloth;
   return over(named(cloth, cloth.name ?? 'of cloth'), given(1 - shrinkage / 100, 'left by the wash', 'count'));
 }

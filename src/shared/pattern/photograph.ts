@@ -39,7 +39,6 @@ const JPEG_AS_TEXT = 'data:image/jpeg;base64,';
 
 export type Photograph = z.infer<typeof photographSchema>;
 export type Crop = z.infer<typeof cropSchema>;
-export type Carried = z.infer<typeof carriedSchema>;
 
 /** A picture's base 64 as it travels inside a file. */
 export function carriedText(base64: string): string {

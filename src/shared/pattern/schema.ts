@@ -49,7 +49,7 @@ export const houseSchema = z.strictObject({
 });
 
 /** A cut piece of cloth that a shop sells by itself. */
-export const sheetSchema = z.strictObject({
+const sheetSchema = z.strictObject({
   name: wordsSchema.default('fat quarter').describe('What one is called.'),
   width: inches
     .max(120)
@@ -58,7 +58,7 @@ export const sheetSchema = z.strictObject({
   height: inches.max(120).default(21).describe('The same of its height.'),
 });
 
-export const fabricSchema = z.strictObject({
+const fabricSchema = z.strictObject({
   id: identifierSchema,
   name: wordsSchema.describe('What the printed pattern calls it.'),
   value: valueSchema,
@@ -87,7 +87,7 @@ export const fabricSchema = z.strictObject({
     .describe('Which of the ways to spread its scraps; the same number spreads them the same way. Left out, 0.'),
 });
 
-export const blockSchema = z.strictObject({
+const blockSchema = z.strictObject({
   id: z
     .string()
     .regex(/^[A-Z]$/, 'use one capital letter')
@@ -113,7 +113,7 @@ export const blockSchema = z.strictObject({
 const stripCount = z.number().int().min(0).max(400).default(0);
 
 /** What a designer knows of a bundle of precut strips, and how the pattern uses it. */
-export const bundleSchema = z.strictObject({
+const bundleSchema = z.strictObject({
   strip: inches.max(12).default(2.5).describe('How wide the strips are, inches.'),
   length: inches.max(60).default(42).describe('How long a strip may be counted on to be, inches.'),
   values: z
@@ -134,7 +134,7 @@ export const bundleSchema = z.strictObject({
   price: price.optional().describe('What a bundle costs.'),
 });
 
-export const sizeSchema = z.strictObject({
+const sizeSchema = z.strictObject({
   id: identifierSchema,
   name: wordsSchema.describe('What the printed pattern calls the size.'),
   across: z.number().int().min(1).max(200).describe('Blocks across.'),
@@ -155,7 +155,7 @@ export const sizeSchema = z.strictObject({
     .describe('Finished widths of the sashing’s strips, inches; null where a strip is as usual, 0 to leave it out.'),
 });
 
-export const wordsOfPatternSchema = z.strictObject({
+const wordsOfPatternSchema = z.strictObject({
   introduction: longText.default('').describe('The first words of the printed pattern.'),
   designer: wordsSchema.describe('The designer or studio, as printed on the cover.'),
   contact: z.string().max(300).default('').describe('Where a maker may write about corrections.'),
@@ -235,7 +235,6 @@ export const patternSchema = z.strictObject({
 });
 
 export type PatternFile = z.infer<typeof patternSchema>;
-export type PatternInput = z.input<typeof patternSchema>;
 /** A pattern with every recipe it needs carried inside: what the studio opens and the store keeps. */
 export type Pattern = Omit<PatternFile, 'recipes'> & { readonly recipes: readonly z.infer<typeof recipeSchema>[] };
 export type { Border } from './borderSchema.ts';

@@ -14,7 +14,7 @@ const placedTurnSchema = z.strictObject({
   size: z.string().optional().describe('The id of the one size it is for; left out, all sizes.'),
 });
 
-export const sashingSchema = z
+const sashingSchema = z
   .strictObject({
     strips: z
       .array(z.strictObject({ fabric: identifierSchema, width: inches.describe('Finished width, inches.') }))

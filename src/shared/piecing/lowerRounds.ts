@@ -51,7 +51,7 @@ function logFor(side: Side, box: Box, strip: number, role: string): Sub {
 }
 
 /** The box with a strip added on one side. */
-export function widened(box: Box, side: Side, strip: number): Box {
+function widened(box: Box, side: Side, strip: number): Box {
   if (side === 'left') return { ...box, x: box.x - strip, width: box.width + strip };
   if (side === 'right') return { ...box, width: box.width + strip };
   if (side === 'top') return { ...box, y: box.y - strip, height: box.height + strip };

@@ -15,7 +15,7 @@ export const amountSchema = z
 export const sideSchema = z.enum(['top', 'right', 'bottom', 'left']);
 
 /** Which corners of a stitch-and-flip rectangle are flipped, clockwise from the top left. */
-export const cornerSchema = z.enum(['top-left', 'top-right', 'bottom-right', 'bottom-left']);
+const cornerSchema = z.enum(['top-left', 'top-right', 'bottom-right', 'bottom-left']);
 
 const role = identifierSchema;
 const two = z.tuple([role, role]).describe('Two roles of the recipe.');

@@ -17,13 +17,13 @@ const words = z
 
 export const valueSchema = z.enum(['light', 'medium', 'dark']).describe('How light or dark the fabric is.');
 
-export const roleSchema = z.strictObject({
+const roleSchema = z.strictObject({
   id: identifier,
   name: words.describe('What the pattern calls this fabric, for example “Background”.'),
   value: valueSchema,
 });
 
-export const parameterSchema = z.strictObject({
+const parameterSchema = z.strictObject({
   id: z
     .string()
     .regex(/^[a-z][a-z0-9-]*$/, 'use small letters, digits and hyphens')
@@ -39,7 +39,7 @@ const tokenWords =
   'Names of the key, set apart by spaces, one for each column. A name may carry a turn: “A:90” is turned a quarter ' +
   'clockwise; “A:m” is mirrored left to right; “A:m180” is mirrored, then turned.';
 
-export const gridBodySchema = z.strictObject({
+const gridBodySchema = z.strictObject({
   kind: z.literal('grid').describe('Rows and columns of cells.'),
   columns: z.array(amountSchema).min(1).max(60).describe('Widths of the columns in grid units.'),
   rows: z.array(amountSchema).min(1).max(60).describe('Heights of the rows in grid units.'),
@@ -71,12 +71,12 @@ const coordinate = z.number().min(-400).max(800);
 const placeSchema = z.tuple([coordinate, coordinate]).describe('Grid units across and down.');
 const drawnCornerSchema = z.union([placeSchema, z.tuple([coordinate, coordinate, coordinate, coordinate])]);
 
-export const drawnPatchSchema = z.strictObject({
+const drawnPatchSchema = z.strictObject({
   role: identifier,
   corners: z.array(drawnCornerSchema).min(2).max(400).describe('The corners in order, either way round.'),
 });
 
-export const drawnSplitSchema = z.strictObject({
+const drawnSplitSchema = z.strictObject({
   inside: placeSchema.describe('A place inside the patch that is cut.'),
   from: placeSchema,
   to: placeSchema,
@@ -134,13 +134,12 @@ export const recipesFileSchema = z.strictObject({
 });
 
 export type { Amount, Cell, Corner, Side, UnitCell } from './cellSchema.ts';
-export { cornerSchema, identifierSchema, sideSchema } from './cellSchema.ts';
+export { identifierSchema } from './cellSchema.ts';
 export { words as wordsSchema };
 export type Recipe = z.infer<typeof recipeSchema>;
 export type RecipeInput = z.input<typeof recipeSchema>;
 export type Role = z.infer<typeof roleSchema>;
 export type Value = z.infer<typeof valueSchema>;
-export type Parameter = z.infer<typeof parameterSchema>;
 export type Body = z.infer<typeof bodySchema>;
 export type GridBody = z.infer<typeof gridBodySchema>;
 export type RoundsBody = z.infer<typeof roundsBodySchema>;

@@ -28,7 +28,7 @@ export function wantsIn(worked: BeforeBundles, size: WorkedSize, bundle = worked
 }
 
 /** Is one bundle enough for this size? Null when the pattern has no bundle and none is given. */
-export function bundleIn(worked: BeforeBundles, size: WorkedSize, bundle?: Bundle): BundleAnswer | null {
+function bundleIn(worked: BeforeBundles, size: WorkedSize, bundle?: Bundle): BundleAnswer | null {
   const asked = bundle ?? worked.pattern.bundle;
   const wants = wantsIn(worked, size, asked);
   return asked === undefined || wants === null ? null : bundleAnswer(wants, asked, rulerOn(worked.pattern.house.step));

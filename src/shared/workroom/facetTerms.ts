@@ -20,20 +20,20 @@ export function facetTerms({ family, units, methods, skills, sizes }: RecipeFace
   ];
 }
 
-export function familyTerm(family: GridFamily): FacetTerm {
+function familyTerm(family: GridFamily): FacetTerm {
   return `family:${family}`;
 }
 
-export function unitTerm(kind: Unit['kind']): FacetTerm {
+function unitTerm(kind: Unit['kind']): FacetTerm {
   return `unit:${kind}`;
 }
 
-export function skillTerm(skill: Skill): FacetTerm {
+function skillTerm(skill: Skill): FacetTerm {
   return `skill:${skill}`;
 }
 
 /** `size:9`, `size:24cm`. @param width finished inches; @param units of the ruler its patches fall on */
-export function sizeTerm(width: Inches, units: Units): FacetTerm {
+function sizeTerm(width: Inches, units: Units): FacetTerm {
   return units === 'inches' ? `size:${width}` : `size:${centimetresOf(width)}cm`;
 }
 

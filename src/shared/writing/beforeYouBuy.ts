@@ -66,7 +66,7 @@ function finishedBlock({ block }: WorkedSize['quilt']): TracedSize {
 }
 
 /** Every fabric with its yards in every size, then backing and batting. */
-export function fabricChart(desk: Desk): Chart {
+function fabricChart(desk: Desk): Chart {
   const { pattern, sizes } = desk;
   const needed = pattern.fabrics.filter(({ id }) => sizes.some((size) => need(size, id) !== undefined));
   const rows = needed.map(({ id, name, direction, scraps }): ChartRow => {

@@ -61,7 +61,7 @@ function Going({ proving }: { readonly proving: Extract<Proving, { state: 'provi
 }
 
 /** What a proof has come to, in a sentence or two. */
-export function cameOf(proving: Exclude<Proving, { state: 'proving' }>, ruler: Ruler): string {
+function cameOf(proving: Exclude<Proving, { state: 'proving' }>, ruler: Ruler): string {
   if (proving.state === 'refused') return proving.refusal.words;
   const { better, proven } = proving;
   if (better > 1e-6) {

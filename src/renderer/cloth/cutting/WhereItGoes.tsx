@@ -63,7 +63,7 @@ export function WhereItGoes({ worked, size }: WhereProps) {
 }
 
 /** Where every piece of a size goes; found once for each size that is looked at. */
-export function useWhereabouts(worked: WorkedOut, size: WorkedSize): ReturnType<typeof whereabouts> {
+function useWhereabouts(worked: WorkedOut, size: WorkedSize): ReturnType<typeof whereabouts> {
   return useMemo(() => {
     const piecings = new Map(worked.blocks.map(({ id, piecing }) => [id, piecing]));
     return whereabouts(size.quilt, { blocks: size.blocks, piecings, letters: lettersIn(worked) });

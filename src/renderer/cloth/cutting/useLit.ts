@@ -27,7 +27,7 @@ export function lettersOf(selection: Selection, pieces: readonly PieceLine[]): r
 }
 
 /** The letters of the pieces that have this use. */
-export function lettersFor(
+function lettersFor(
   pieces: readonly PieceLine[],
   wanted: (use: PieceLine['use'][number]) => boolean,
 ): readonly string[] {

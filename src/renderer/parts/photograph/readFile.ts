@@ -1,5 +1,5 @@
 /** The largest file that is sent to be looked at, bytes: any camera's photograph is smaller. */
-export const LARGEST_FILE = 40_000_000;
+const LARGEST_FILE = 40_000_000;
 
 /** Why a file is not even sent, in words; null when it may be. */
 export function tooLarge({ name, size }: Pick<File, 'name' | 'size'>): string | null {

@@ -43,7 +43,7 @@ export function fitsSheet({ width, height, turns }: Kind, sheet: Sheet): boolean
   return lies(width, height) || (turns && lies(height, width));
 }
 
-export function countOf(sheets: readonly CutSheet[]): number {
+function countOf(sheets: readonly CutSheet[]): number {
   return sheets.reduce((sum, { times }) => sum + times, 0);
 }
 

@@ -35,7 +35,7 @@ const LIES: Readonly<Record<MethodId, PrintLies>> = {
 };
 
 /** What a method does to a print that has a top; of one that is not listed, that it turns it every way. */
-export function printLies(method: MethodId): PrintLies {
+function printLies(method: MethodId): PrintLies {
   return LIES[method] ?? 'turned';
 }
 

@@ -17,7 +17,7 @@ export function partInQuilt(part: Part<DiagonalLeaf>, origin: Point): readonly T
   return leavesOf<DiagonalLeaf>(part).map((leaf) => inQuilt(leaf, origin));
 }
 
-export function inQuilt(leaf: DiagonalLeaf, origin: Point): TopPiece {
+function inQuilt(leaf: DiagonalLeaf, origin: Point): TopPiece {
   if (leaf.kind === 'block') return { ...leaf, box: boxFromFrame(leaf.box, origin), tilt: ON_POINT_TILT };
   const outline = (leaf.outline ?? cornersOf(leaf.box)).map((point) => fromFrame(point, origin));
   return { ...leaf, outline, box: boxOf(outline) };

@@ -35,7 +35,7 @@ function lettersIn(rows: readonly string[]): readonly string[] {
 }
 
 /** Block widths worth trying: those of the pattern, and round ones on its ruler near them, inches. */
-export function blockWidths({ sizes, house }: Pattern): readonly Inches[] {
+function blockWidths({ sizes, house }: Pattern): readonly Inches[] {
   const own = sizes.map(({ block }) => block);
   const [least, most] = [Math.min(...own) * 0.6, Math.max(...own) * 1.6];
   // Half inches, or whole centimetres: what a pattern prints without a second thought.
