@@ -130,6 +130,36 @@ describeWithTool('chromium', 'the quilt view', () => {
     expect(await axeTrouble(page)).toEqual([]);
   });
 
+  it('swaps a block with the one it is drawn onto, unless Escape is pressed', async () => {
+    const box = await quilt.boundingBox();
+    if (box === null) throw new Error('The quilt is not on screen');
+    // Blocks of Cot are 9 of its 34 by 52 inches, 3½ inside its edge: 1 + 2½ of borders (its demo pattern).
+    const middle = (column: number, row: number) =>
+      [box.x + (box.width * (3.5 + 9 * column + 4.5)) / 34, box.y + (box.height * (3.5 + 9 * row + 4.5)) / 52] as const;
+    const block = (name: RegExp) => quilt.getByRole('gridcell', { name, selected: true });
+    await page.mouse.click(...middle(0, 0));
+    await block(/^Block A, row 1, column 1/).waitFor();
+    await page.mouse.move(...middle(0, 0));
+    await page.mouse.down();
+    await page.mouse.move(...middle(1, 1), { steps: 4 });
+    await page.mouse.move(...middle(1, 0), { steps: 4 });
+    await quilt.getByText('Swap', { exact: true }).waitFor();
+    await page.keyboard.press('Escape');
+    await quilt.getByText('Swap', { exact: true }).waitFor({ state: 'detached' });
+    await page.mouse.up();
+    await block(/^Block A, row 1, column 1/).waitFor();
+    expect(await page.getByRole('button', { name: 'Undo: swap two blocks' }).count()).toBe(0);
+
+    await page.mouse.move(...middle(0, 0));
+    await page.mouse.down();
+    await page.mouse.move(...middle(1, 0), { steps: 6 });
+    await page.mouse.up();
+    // The carried block stays picked where it lies now.
+    await block(/^Block A, row 1, column 2/).waitFor();
+    await undo('swap two blocks');
+    await block(/^Block B, row 1, column 2/).waitFor();
+  });
+
   it('swaps two blocks, picks all alike, and paints blocks and fabrics, each one act', async () => {
     await quilt.focus();
     await page.keyboard.press('ArrowRight');

@@ -13,7 +13,7 @@ import { quiltGround } from './quiltGround.ts';
 import { useQuiltState } from './quiltStore.ts';
 
 const PICKING =
-  'Blocks of the quilt: arrow keys move, Space picks one more, R turns, M mirrors, S swaps two, L picks all alike, Delete returns to the motif';
+  'Blocks of the quilt: arrow keys move, Space picks one more, R turns, M mirrors, S swaps two, as drawing the picked block onto another does, L picks all alike, Delete returns to the motif';
 const PAINTING = 'Blocks of the quilt: arrow keys move, Enter paints, Escape twice puts the brush down';
 
 /** Lets the blocks of the quilt be picked, turned and mirrored; a click beside them takes the border or the setting. */
@@ -23,7 +23,12 @@ export function PlacePicker({ worked, size }: { readonly worked: WorkedOut; read
   const brush = useQuiltState((state) => state.brush);
   const [selection, select] = useSelection();
   const picked = selection.kind === 'places' ? selection.places : [];
-  const { onKey } = placeActs(studio, picked);
+  const { onKey, swapThese } = placeActs(studio, picked);
+  const swap = (a: Cell, b: Cell) => {
+    swapThese(a, b);
+    // What was carried stays picked where it lies now.
+    select({ kind: 'places', places: [b] });
+  };
   const { width, height } = quilt.finished;
   return (
     <GroundPicker
@@ -35,6 +40,7 @@ export function PlacePicker({ worked, size }: { readonly worked: WorkedOut; read
       picked={picked}
       onPick={(places) => select(places.length === 0 ? WHOLE_PATTERN : { kind: 'places', places })}
       onKey={onKey}
+      onSwap={brush === null ? swap : undefined}
       onBeside={(at) => select(besideAt(quilt, at))}
       onPaint={brush === null ? undefined : (way) => paint(studio, worked, size, brush, way)}
     />

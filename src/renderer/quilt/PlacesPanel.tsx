@@ -55,7 +55,11 @@ function Lies({ places }: { readonly places: readonly Cell[] }) {
   if (places.length !== 1 || first === undefined || quilt === undefined) return null;
   const leaf = blockIn(quilt, first);
   const words = leaf === undefined ? '' : turnWords(leaf.turn);
-  return <p className="quiet small">{words === '' ? 'Lies as drawn.' : `Lies ${words}.`}</p>;
+  return (
+    <p className="quiet small">
+      {words === '' ? 'Lies as drawn.' : `Lies ${words}.`} Drawn onto another block, it changes places with it.
+    </p>
+  );
 }
 
 function MoreActs({ acts, letters }: { readonly acts: PlaceActs; readonly letters: readonly string[] }) {

@@ -15,6 +15,8 @@ export interface PlaceActs {
   readonly back: () => void;
   /** Only two can be swapped; null for more or fewer. */
   readonly swap: (() => void) | null;
+  /** These two, picked or not. */
+  readonly swapThese: (a: Cell, b: Cell) => void;
   /** Picks every block of the letters picked; `lying`: only those that lie the same way. */
   readonly alike: (lying: boolean) => void;
   /** The same by key; true when the key does something. */
@@ -28,7 +30,8 @@ export function placeActs(studio: Studio, cells: readonly Cell[]): PlaceActs {
   const back = () => studio.act(returnToMotif, { cells, size: size() });
   const [a, b] = cells;
   const pair = cells.length === 2 && a !== undefined && b !== undefined;
-  const swap = pair ? () => studio.act(swapBlocks, { a, b, size: size() }) : null;
+  const swapThese = (one: Cell, other: Cell) => studio.act(swapBlocks, { a: one, b: other, size: size() });
+  const swap = pair ? () => swapThese(a, b) : null;
   const alike = (lying: boolean) => {
     const quilt = quiltOf(studio);
     if (quilt !== null) studio.select({ kind: 'places', places: alikeIn(quilt, cells, lying) });
@@ -47,7 +50,15 @@ export function placeActs(studio: Studio, cells: readonly Cell[]): PlaceActs {
     act?.();
     return act !== null;
   };
-  return { turn, back, swap, alike, onKey, place: (block) => studio.act(placeBlocks, { cells, block, size: size() }) };
+  return {
+    turn,
+    back,
+    swap,
+    swapThese,
+    alike,
+    onKey,
+    place: (block) => studio.act(placeBlocks, { cells, block, size: size() }),
+  };
 }
 
 function quiltOf({ store }: Studio): Quilt | null {

@@ -1,9 +1,10 @@
-import { useId } from 'react';
-import type { Box } from '../../../shared/drawing/turn.ts';
+import { type KeyboardEvent, useId } from 'react';
+import type { Box, Point } from '../../../shared/drawing/turn.ts';
 import styles from './lattice.module.css';
 import { type Cell, hasCell, sameCell } from './lattice.ts';
 import type { Picking } from './picking.ts';
 import { useDrawnBox } from './useDrawnBox.ts';
+import type { Held } from './useHeld.ts';
 import { useKeys } from './useKeys.ts';
 
 export interface GroundPickerProps extends Picking {
@@ -18,7 +19,13 @@ export function GroundPicker(props: GroundPickerProps) {
   const { ground, width, height, label, picked } = props;
   const id = useId();
   const { cursor, byKey, keyDown, pointerDown, setAnchor } = useKeys(props);
-  const { drawn, handlers } = useDrawnBox(props, setAnchor);
+  const { drawn, held, forget, handlers } = useDrawnBox(props, setAnchor);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (held === null || event.key !== 'Escape') return keyDown(event);
+    event.preventDefault();
+    event.stopPropagation();
+    forget();
+  };
   const cellId = (cell: Cell) => `${id}-${cell.column}-${cell.row}`;
   // Only what is picked, and where the keys are, is there to be read: a large quilt has thousands of cells.
   const rows = byRow(hasCell(picked, cursor) ? picked : [...picked, cursor]);
@@ -37,7 +44,8 @@ export function GroundPicker(props: GroundPickerProps) {
       aria-activedescendant={cellId(cursor)}
       data-keys={byKey || undefined}
       data-brush={props.onPaint !== undefined || undefined}
-      onKeyDown={keyDown}
+      data-holding={held !== null || undefined}
+      onKeyDown={onKeyDown}
       onPointerDownCapture={pointerDown}
       {...handlers}
     >
@@ -62,16 +70,36 @@ export function GroundPicker(props: GroundPickerProps) {
           ))}
         </div>
       ))}
+      {held === null ? null : <InHand picking={props} held={held} />}
       {drawn !== null && <div className={styles.drawn} style={percent(drawn, width, height)} />}
     </div>
   );
 }
 
-function lying({ ground, width, height }: Picking, cell: Cell) {
+/** What is in the hand, where it is now; and the cell it would change places with. */
+function InHand({ picking, held: { from, by, onto } }: { readonly picking: Picking; readonly held: Held }) {
+  const { ground, width, height } = picking;
+  const lie = onto === null ? null : ground.lie(onto);
+  return (
+    <>
+      {onto === null ? null : <div className={styles.onto} style={lying(picking, onto)} />}
+      <div className={styles.held} style={lying(picking, from, by)} />
+      {lie === null ? null : (
+        <div className={styles.swap} style={percent(lie.box, width, height)}>
+          <span>Swap</span>
+        </div>
+      )}
+    </>
+  );
+}
+
+const STAYS = { x: 0, y: 0 };
+
+function lying({ ground, width, height }: Picking, cell: Cell, by: Point = STAYS) {
   const lie = ground.lie(cell);
   if (lie === null) return { display: 'none' };
   const turned = lie.tilt === undefined ? {} : { transform: `rotate(${lie.tilt}deg)` };
-  return { ...percent(lie.box, width, height), ...turned };
+  return { ...percent({ ...lie.box, x: lie.box.x + by.x, y: lie.box.y + by.y }, width, height), ...turned };
 }
 
 function byRow(cells: readonly Cell[]): readonly (readonly [number, readonly Cell[]])[] {

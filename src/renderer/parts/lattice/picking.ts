@@ -13,6 +13,8 @@ export interface PickActs {
   readonly onKey?: ((key: string) => boolean) | undefined;
   /** A click beside the cells, such as on a border. */
   readonly onBeside?: ((at: Point) => void) | undefined;
+  /** The one picked cell was drawn onto another; left out, drawing from it draws a box like any other. */
+  readonly onSwap?: ((a: Cell, b: Cell) => void) | undefined;
   /** A brush is held: the pointer paints along its way, and Enter paints where the keys are, instead of picking. */
   readonly onPaint?: ((way: readonly Point[]) => void) | undefined;
 }

@@ -2,13 +2,19 @@ import { type PointerEvent, useRef, useState } from 'react';
 import type { Box, Point } from '../../../shared/drawing/turn.ts';
 import { type Cell, toggled } from './lattice.ts';
 import type { Picking } from './picking.ts';
+import { isFar, pointIn } from './pointer.ts';
+import { useHeld } from './useHeld.ts';
 
-/** Click, click with Shift or Ctrl, and a box drawn with the pointer; with a brush in hand, the way it was drawn. */
+/**
+ * Click, click with Shift or Ctrl, and a box drawn with the pointer; with a brush in hand, the way it was drawn. A press on the
+ * one picked cell takes it up instead, where cells can be swapped.
+ */
 export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
   const { ground, width, height, picked, onPick, onBeside, onPaint } = props;
   const way = useRef<Point[]>([]);
   const [to, setTo] = useState<Point | null>(null);
   const [from] = way.current;
+  const { held, letGo, handlers: hand } = useHeld(props);
   const drawn = from === undefined || to === null || onPaint !== undefined ? null : boxOf(from, to);
 
   const click = (at: Point, event: PointerEvent) => {
@@ -23,29 +29,32 @@ export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
   const forget = () => {
     way.current = [];
     setTo(null);
+    letGo();
   };
 
   return {
     drawn,
+    held,
+    forget,
     handlers: {
       onPointerDown: (event: PointerEvent<HTMLElement>) => {
         if (event.button !== 0) return;
         event.currentTarget.setPointerCapture(event.pointerId);
+        if (hand.takeUp(event)) return;
         way.current = [pointIn(event, width, height)];
       },
       onPointerMove: (event: PointerEvent<HTMLElement>) => {
         const [start] = way.current;
-        if (start === undefined) return;
+        if (start === undefined) return hand.carry(event);
         const here = pointIn(event, width, height);
         if (onPaint !== undefined) way.current.push(here);
-        const pixels = event.currentTarget.getBoundingClientRect().width / width;
-        if (to !== null || isFar(start, here, pixels)) setTo(here);
+        if (to !== null || isFar(event, start, here, width)) setTo(here);
       },
       onPointerUp: (event: PointerEvent<HTMLElement>) => {
         const drawnWay = way.current;
         const [start] = drawnWay;
+        if (start === undefined) return hand.putDown();
         forget();
-        if (start === undefined) return;
         const here = pointIn(event, width, height);
         if (onPaint !== undefined) return onPaint([...drawnWay, here]);
         if (to === null) return click(here, event);
@@ -60,21 +69,6 @@ export function useDrawnBox(props: Picking, setAnchor: (cell: Cell) => void) {
 
 function has(cells: readonly Cell[], { column, row }: Cell): boolean {
   return cells.some((cell) => cell.column === column && cell.row === row);
-}
-
-/** A hand that trembles is not drawing a box. */
-const STILL = 5;
-
-function isFar(a: Point, b: Point, pixelsPerUnit: number): boolean {
-  return Math.hypot(a.x - b.x, a.y - b.y) * pixelsPerUnit > STILL;
-}
-
-function pointIn(event: PointerEvent<HTMLElement>, width: number, height: number): Point {
-  const box = event.currentTarget.getBoundingClientRect();
-  return {
-    x: ((event.clientX - box.left) / box.width) * width,
-    y: ((event.clientY - box.top) / box.height) * height,
-  };
 }
 
 function boxOf(a: Point, b: Point): Box {
