@@ -1,8 +1,7 @@
 import { named, type Traced } from '../../measure/traced.ts';
 import type { Method, Scale, Stage } from '../method.ts';
-import type { SceneLine } from '../scene.ts';
 import { isSquareHst, type Pair, pairPlan, squareForTwo } from './hst.ts';
-import { halves, markedSquare, markStage, pressStage, trimStage } from './hstStages.ts';
+import { diagonals, halves, markBoth, pressStage, trimStage } from './hstStages.ts';
 import { ofKind } from './ofKind.ts';
 import { asScene, moved, picture, spread, together } from './picture.ts';
 import { at, cloth, falling, line, rectangle, rising } from './pieces.ts';
@@ -24,12 +23,7 @@ export const hstEight: Method = {
       leg: forTwo.value,
       yield: 8,
       stages: (pair, unfinished) => [
-        markStage(
-          pair,
-          side,
-          `On the wrong side of ${markedSquare(pair)} draw both diagonals.`,
-          diagonals(side, 'marked'),
-        ),
+        markBoth(pair, side),
         sewStage(pair, side, scale),
         cutStage(pair, forTwo, scale),
         pressStage(pair, forTwo.value, scale.seam),
@@ -38,10 +32,6 @@ export const hstEight: Method = {
     });
   },
 };
-
-function diagonals(side: number, kind: SceneLine['kind']): readonly SceneLine[] {
-  return [rising(kind, side, side), falling(kind, side, 0)];
-}
 
 function sewStage(pair: Pair, side: number, scale: Scale): Stage {
   const inset = scale.seam * Math.SQRT2;

@@ -1,11 +1,10 @@
 import { plus, rounded, type Traced } from '../../measure/traced.ts';
 import type { Method, Scale, Stage } from '../method.ts';
-import type { SceneLine } from '../scene.ts';
 import { type Hst, isSquareHst, type Pair, pairPlan } from './hst.ts';
-import { markedSquare, markStage, pressStage, trimStage } from './hstStages.ts';
+import { diagonals, markBoth, pressStage, trimStage } from './hstStages.ts';
 import { ofKind } from './ofKind.ts';
 import { asScene, picture, spread, together } from './picture.ts';
-import { at, cloth, falling, line, rectangle, rising } from './pieces.ts';
+import { at, cloth, line, rectangle } from './pieces.ts';
 import { multiple, roomyUnfinished, seamOf, toTrim, twoSeams } from './sums.ts';
 
 /**
@@ -27,12 +26,7 @@ export const hstFour: Method = {
       leg,
       yield: 4,
       stages: (pair, unfinished) => [
-        markStage(
-          pair,
-          side,
-          `On the wrong side of ${markedSquare(pair)} draw both diagonals.`,
-          diagonals(side, 'marked'),
-        ),
+        markBoth(pair, side),
         sewStage(pair, side, scale),
         cutStage(pair, side, scale),
         withBias(pressStage(pair, leg, scale.seam)),
@@ -50,10 +44,6 @@ function squareForFour(hst: Hst, scale: Scale): Traced {
 function plusToTrim(length: Traced, scale: Scale): Traced {
   const more = toTrim(scale);
   return more.length === 0 ? length : plus(length, ...more);
-}
-
-function diagonals(side: number, kind: SceneLine['kind']): readonly SceneLine[] {
-  return [rising(kind, side, side), falling(kind, side, 0)];
 }
 
 function sewStage(pair: Pair, side: number, scale: Scale): Stage {

@@ -7,13 +7,29 @@ import { at, cloth, falling, press, rectangle, rising, trimming } from './pieces
 
 /** The stages that every way of making half-square triangles shares: marking, opening and trimming. */
 
+/** One diagonal drawn on the upper square. */
+export function markOne(pair: Pair, side: number): Stage {
+  return markStage(pair, side, 'a line from corner to corner', [rising('marked', side, side)]);
+}
+
+/** Both diagonals drawn on the upper square. */
+export function markBoth(pair: Pair, side: number): Stage {
+  return markStage(pair, side, 'both diagonals', diagonals(side, 'marked'));
+}
+
+/** Both diagonals of a square. */
+export function diagonals(side: number, kind: SceneLine['kind']): readonly SceneLine[] {
+  return [rising(kind, side, side), falling(kind, side, 0)];
+}
+
 /** Two squares side by side, the upper one with its wrong side up and marked. */
-export function markStage(pair: Pair, side: number, words: string, marks: readonly SceneLine[]): Stage {
+function markStage(pair: Pair, side: number, what: string, marks: readonly SceneLine[]): Stage {
   const square = rectangle(0, 0, side, side);
   const marked = picture({ cloth: [cloth(pair.upper, square, 'wrong')], lines: marks });
   const other = picture({ cloth: [cloth(pair.lower, square)] });
+  const words = [`On the wrong side of ${markedSquare(pair)} draw ${what}.`];
   const alt = 'Two squares of the same size; one lies wrong side up with its diagonal drawn.';
-  return { words: [words], scene: asScene(beside(side / 6, marked, other), alt) };
+  return { words, scene: asScene(beside(side / 6, marked, other), alt) };
 }
 
 /** The square that is marked, as the words call it. */

@@ -1,6 +1,6 @@
 import type { Method, MethodPlan, Scale, Stage } from '../method.ts';
 import { type Hst, isSquareHst, type Pair, pairPlan, squareForTwo } from './hst.ts';
-import { halves, markedSquare, markStage, pressStage, trimStage } from './hstStages.ts';
+import { halves, markOne, pressStage, trimStage } from './hstStages.ts';
 import { ofKind } from './ofKind.ts';
 import { asScene, picture, spread, together } from './picture.ts';
 import { at, faceToFace, rising } from './pieces.ts';
@@ -23,9 +23,7 @@ export function twoAtATime(hst: Hst, scale: Scale): MethodPlan {
     leg: square.value,
     yield: 2,
     stages: (pair, unfinished) => [
-      markStage(pair, square.value, `On the wrong side of ${markedSquare(pair)} draw a line from corner to corner.`, [
-        rising('marked', square.value, square.value),
-      ]),
+      markOne(pair, square.value),
       sewStage(pair, square.value, scale),
       cutStage(pair, square.value, scale),
       pressStage(pair, square.value, scale.seam),
