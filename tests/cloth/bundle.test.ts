@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Allotment, allot, type Supply } from '../../src/shared/cloth/bundle/allot.ts';
+import { allot } from '../../src/shared/cloth/bundle/allot.ts';
+import type { Allotment, Supply } from '../../src/shared/cloth/bundle/allotment.ts';
 import { instructionsOf } from '../../src/shared/cloth/bundle/instructions.ts';
 import { fewestStrips } from '../../src/shared/cloth/bundle/recast.ts';
 import { isEnough, stress, supplyOf } from '../../src/shared/cloth/bundle/stress.ts';

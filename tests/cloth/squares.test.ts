@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { allot, type Supply } from '../../src/shared/cloth/bundle/allot.ts';
+import { allot } from '../../src/shared/cloth/bundle/allot.ts';
+import type { Supply } from '../../src/shared/cloth/bundle/allotment.ts';
 import { instructionsOf } from '../../src/shared/cloth/bundle/instructions.ts';
 import { fewestStrips } from '../../src/shared/cloth/bundle/recast.ts';
 import { isEnough, stress } from '../../src/shared/cloth/bundle/stress.ts';
@@ -99,6 +100,16 @@ describe('a pattern made from squares', () => {
   const [size] = workOut(pattern).sizes;
   if (size?.bundle === undefined) throw new Error('six-lamps has no bundle');
   const answer = size.bundle;
+
+  // By hand: in each of six blocks ten dark squares of 2½ must match, and two such lots are twenty where sixteen lie on a
+  // square of 10. Light: six of 2½ and four of 4½ × 2½ match and leave 17½ square inches of a square, too few for a strip of 8½ × 2½
+  // (21¼), of which there are six; four of these lie on one square.
+  test('takes as few squares as can be, and proves it', () => {
+    expect(answer.allotment.values).toMatchObject([
+      { value: 'light', forBlocks: 8, least: 8 },
+      { value: 'dark', forBlocks: 6, least: 6 },
+    ]);
+  });
 
   test('has its borders and binding from yardage and its instructions in squares', () => {
     expect(answer.wants.long).toEqual([]);

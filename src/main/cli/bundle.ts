@@ -1,4 +1,4 @@
-import { type AllottedStrip, BLOCKS } from '../../shared/cloth/bundle/allot.ts';
+import { type AllottedStrip, BLOCKS } from '../../shared/cloth/bundle/allotment.ts';
 import type { BundleAnswer } from '../../shared/cloth/bundle/bundleFor.ts';
 import { isSquares } from '../../shared/cloth/bundle/squares.ts';
 import { stress, type Trial } from '../../shared/cloth/bundle/stress.ts';

@@ -21,8 +21,8 @@ export interface Recast {
 
 /** How many strips are sold together (common practice). */
 const COUNTS = [20, 30, 40] as const;
-/** So many fabrics are tried to be left out of a bundle that is too small. */
-const TRIED = 4;
+/** How many squares are sold together (common practice). */
+const SQUARES = [42] as const;
 
 /**
  * Other bundles for one size: the fewest strips that do; counts that are sold, shared out among the values as the size wants
@@ -33,9 +33,10 @@ export function recastsFor(worked: WorkedOut, size: WorkedSize): readonly Recast
   const { bundle } = worked.pattern;
   if (bundle === undefined) return [];
   const wants = wantsIn(worked, size);
-  const fewest = wants === null ? null : fewestStrips(wants, bundle.length);
+  const { square } = supplyOf(bundle);
+  const fewest = wants === null ? null : fewestStrips(wants, bundle.length, square);
   const least = fewest === null ? 0 : total(fewest);
-  const counts = fewest === null ? [] : COUNTS.filter((count) => count > least);
+  const counts = fewest === null ? [] : (square ? SQUARES : COUNTS).filter((count) => count > least);
   const changes: Omit<Recast, 'enoughFor'>[] = [
     ...(fewest === null ? [] : [{ kind: 'fewest' as const, strips: least, change: { values: fewest } }]),
     ...counts.map((strips) => {
@@ -44,8 +45,8 @@ export function recastsFor(worked: WorkedOut, size: WorkedSize): readonly Recast
     ...(enoughIn(worked, size, bundle) ? [] : withoutOne(worked, bundle)),
   ];
   return changes
-    .map((one) => ({ ...one, enoughFor: sizesFor(worked, { ...bundle, ...one.change }) }))
-    .filter(({ enoughFor, change }) => enoughFor.includes(size.size.id) && !isThis(change, bundle));
+    .filter(({ change }) => !isThis(change, bundle) && enoughIn(worked, size, { ...bundle, ...change }))
+    .map((one) => ({ ...one, enoughFor: sizesFor(worked, { ...bundle, ...one.change }) }));
 }
 
 function total({ light, medium, dark }: Fewest): number {
@@ -68,7 +69,7 @@ export function sharedOut(fewest: Fewest, strips: number): Bundle['values'] {
 
 function withoutOne({ pattern }: WorkedOut, bundle: Bundle): readonly Omit<Recast, 'enoughFor'>[] {
   const own = pattern.fabrics.filter(({ id }) => isBundled(id, bundle));
-  return own.slice(0, TRIED).map(({ id }) => {
+  return own.map(({ id }) => {
     const fabrics = own.filter((fabric) => fabric.id !== id).map((fabric) => fabric.id);
     const match = bundle.match.filter((fabric) => fabric !== id);
     return { kind: 'without' as const, fabric: id, strips: total(bundle.values), change: { fabrics, match } };

@@ -1,4 +1,4 @@
-import type { AllottedStrip } from '../../../shared/cloth/bundle/allot.ts';
+import type { AllottedStrip } from '../../../shared/cloth/bundle/allotment.ts';
 import type { Ruler } from '../../../shared/measure/ruler.ts';
 import { useRuler } from '../../state/hooks.tsx';
 import { setUnder } from '../clothStore.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { ToggleButton } from 'react-aria-components';
-import type { AllottedStrip } from '../../../shared/cloth/bundle/allot.ts';
+import type { AllottedStrip } from '../../../shared/cloth/bundle/allotment.ts';
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import { numbersOf, withoutStrips } from '../../../shared/cloth/bundle/setAside.ts';
 import { brokenWords, isEnough } from '../../../shared/cloth/bundle/stress.ts';

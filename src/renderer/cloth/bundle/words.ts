@@ -1,4 +1,4 @@
-import { VALUES } from '../../../shared/cloth/bundle/allot.ts';
+import { VALUES } from '../../../shared/cloth/bundle/allotment.ts';
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import type { Fewest } from '../../../shared/cloth/bundle/recast.ts';
 import type { Trial } from '../../../shared/cloth/bundle/stress.ts';

@@ -1,6 +1,7 @@
 import { INCH_RULER, type Ruler } from '../../measure/ruler.ts';
 import type { Bundle } from '../../pattern/schema.ts';
-import { type Allotment, allot } from './allot.ts';
+import { allot } from './allot.ts';
+import type { Allotment } from './allotment.ts';
 import { instructionsOf, type StripInstruction } from './instructions.ts';
 import { bundlesNeeded, type Fewest, fewestStrips } from './recast.ts';
 import { isEnough, supplyOf } from './stress.ts';

@@ -1,7 +1,7 @@
 import type { Inches } from '../../measure/inches.ts';
 import { INCH_RULER, type Ruler } from '../../measure/ruler.ts';
 import type { Value } from '../../recipe/schema.ts';
-import type { Allotment, AllottedStrip } from './allot.ts';
+import type { Allotment, AllottedStrip } from './allotment.ts';
 
 /** Strips that are cut alike. */
 export interface StripInstruction {

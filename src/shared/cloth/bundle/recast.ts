@@ -1,6 +1,7 @@
 import type { Inches } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
-import { allot, type Supply, VALUES } from './allot.ts';
+import { allot } from './allot.ts';
+import { type Supply, VALUES } from './allotment.ts';
 import { isEnough } from './stress.ts';
 import type { Wants } from './wants.ts';
 

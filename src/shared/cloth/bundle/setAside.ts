@@ -1,6 +1,7 @@
 import type { Bundle } from '../../pattern/schema.ts';
 import type { Value } from '../../recipe/schema.ts';
-import { type Allotment, allot, VALUES } from './allot.ts';
+import { allot } from './allot.ts';
+import { type Allotment, VALUES } from './allotment.ts';
 import { supplyOf } from './stress.ts';
 import type { Wants } from './wants.ts';
 

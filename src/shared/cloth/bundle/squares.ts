@@ -1,7 +1,7 @@
 import type { Inches } from '../../measure/inches.ts';
 import type { Bundle } from '../../pattern/schema.ts';
-import { fitsSheet, planSheets } from '../sheets/planSheets.ts';
-import { sheetBound } from '../sheets/sheetBound.ts';
+import { fillSheets } from '../sheets/fillSheets.ts';
+import { fitsSheet } from '../sheets/planSheets.ts';
 import type { Kind } from '../strips/kinds.ts';
 import { CLASH, type Penalties } from './assign.ts';
 import type { Group } from './wants.ts';
@@ -22,7 +22,7 @@ export interface FilledSquares {
 }
 
 /** The pieces of some groups, equal ones together; a group's share of a batch is whole pieces. */
-function kindsOf(groups: readonly Group[]): readonly Kind[] {
+export function kindsOf(groups: readonly Group[]): readonly Kind[] {
   const kinds = new Map<string, { width: Inches; height: Inches; count: number; turns: true }>();
   for (const { length, across, count } of groups.flatMap(({ cuts }) => cuts)) {
     const key = `${Math.max(length, across)} ${Math.min(length, across)}`;
@@ -30,11 +30,6 @@ function kindsOf(groups: readonly Group[]): readonly Kind[] {
     kinds.set(key, { ...before, count: before.count + Math.ceil(count - 1e-9) });
   }
   return [...kinds.values()];
-}
-
-/** No fewer squares than this hold the pieces, however they are cut. */
-export function leastSquares(groups: readonly Group[], side: Inches): number {
-  return sheetBound(kindsOf(groups), { width: side, height: side });
 }
 
 /** Whether all pieces of a group can be cut from one square. */
@@ -47,7 +42,7 @@ function areOnOne(groups: readonly Group[], side: Inches): boolean {
   const area = kinds.reduce((sum, { width, height, count }) => sum + width * height * count, 0);
   const square = { width: side, height: side };
   if (area > side * side + 1e-6 || kinds.some((kind) => !fitsSheet(kind, square))) return false;
-  return planSheets(kinds, square).count <= 1;
+  return fillSheets(kinds, square).reduce((sum, { times }) => sum + times, 0) <= 1;
 }
 
 /**
@@ -57,13 +52,12 @@ function areOnOne(groups: readonly Group[], side: Inches): boolean {
  */
 export function fillSquares(
   groups: readonly Group[],
-  side: Inches,
   fabricOf: (square: number) => number,
   penalty: Penalties,
   mayMeet: boolean,
+  holds: Holds,
 ): FilledSquares {
   const squares: Group[][] = [];
-  const holds = remembering((all) => areOnOne(all, side));
   let [clashes, near] = [0, 0];
   const costIn = (group: Group, square: number) => {
     let cost = 0;
@@ -85,12 +79,19 @@ export function fillSquares(
   return { squares, clashes, near };
 }
 
-function areaOf({ cuts }: Group): number {
+export function areaOf({ cuts }: Group): number {
   return cuts.reduce((sum, { length, across, count }) => sum + length * across * Math.ceil(count - 1e-9), 0);
 }
 
-/** Asks once for what is alike: squares are filled with few different pieces. */
-function remembering(asks: (groups: readonly Group[]) => boolean): (groups: readonly Group[]) => boolean {
+/** Whether some groups can be cut from one square. */
+export type Holds = (groups: readonly Group[]) => boolean;
+
+/** Answers for squares of one side; asks once for what is alike, for squares are filled with few different pieces. */
+export function holdsOn(side: Inches): Holds {
+  return remembering((groups) => areOnOne(groups, side));
+}
+
+function remembering(asks: Holds): Holds {
   const known = new Map<string, boolean>();
   return (groups) => {
     const key = groups

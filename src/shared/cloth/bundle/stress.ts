@@ -3,7 +3,8 @@ import type { Units } from '../../measure/metric.ts';
 import { INCH_RULER, type Ruler, rulerIn } from '../../measure/ruler.ts';
 import type { Bundle } from '../../pattern/schema.ts';
 import type { Value } from '../../recipe/schema.ts';
-import { type Allotment, allot, BLOCKS, type Shortage, type Supply, VALUES } from './allot.ts';
+import { allot } from './allot.ts';
+import { type Allotment, BLOCKS, type Shortage, type Supply, VALUES } from './allotment.ts';
 import { isSquares, type OneOf } from './squares.ts';
 import type { Wants } from './wants.ts';
 

@@ -20,17 +20,22 @@ const MANY = 150;
  * more dimensions", 1965): for every height of strip the pieces worth most side by side, then the strips worth most one upon
  * another. Strips are taken one at a time, so that no piece is cut more often than it is wanted. A sheet is cut as often
  * as the counts allow.
+ * @param worth of one piece of each kind; left out, its area
  */
-export function fillSheets(kinds: readonly Kind[], sheet: Sheet): readonly CutSheet[] {
+export function fillSheets(
+  kinds: readonly Kind[],
+  sheet: Sheet,
+  worth: readonly number[] = kinds.map(area),
+): readonly CutSheet[] {
   const left = kinds.map(({ count }) => count);
   const effort = kinds.length > MANY ? QUICK : THOROUGH;
   const order = kinds.map((_, i) => i);
   if (effort === QUICK) order.sort((a, b) => area(kinds[b] as Kind) - area(kinds[a] as Kind));
-  const pile: Pile = { kinds, order, effort };
+  const pile: Pile = { kinds, order, effort, worth };
   const sheets: CutSheet[] = [];
   while (left.some((n) => n > 0)) {
     const ways = [false, true].map((lengthwise) => oneSheet(pile, left, sheet, lengthwise));
-    const best = ways.reduce((a, b) => (areaOf(b) > areaOf(a) + 1e-9 ? b : a));
+    const best = ways.reduce((a, b) => (worthOf(b, worth) > worthOf(a, worth) + 1e-9 ? b : a));
     const each = takenBy(best, kinds.length);
     const times = Math.min(
       ...each.map((n, i) => (n > 0 ? Math.floor((left[i] as number) / n) : Number.POSITIVE_INFINITY)),
@@ -48,6 +53,8 @@ interface Pile {
   readonly kinds: readonly Kind[];
   readonly order: readonly number[];
   readonly effort: Effort;
+  /** What one piece of each kind is worth. */
+  readonly worth: readonly number[];
 }
 
 function area({ width, height }: Kind): number {
@@ -76,13 +83,13 @@ function bestStrip(
   room: Inches,
   lengthwise: boolean,
 ): Packed | null {
-  const { kinds, effort } = pile;
+  const { effort, worth } = pile;
   const lies = liesIn(pile, left, across, room, lengthwise);
   const heights = [...new Set(lies.map((lie) => lie.height))].sort((a, b) => b - a).slice(0, effort.heights);
   let best: { strip: Packed; used: number } | null = null;
   for (const height of heights) {
-    const strip = filled(lies, left, across, height, kinds);
-    const used = areaIn([strip]) / (strip.height * across);
+    const strip = filled(lies, left, across, height, worth);
+    const used = worthIn([strip], worth) / (strip.height * across);
     // Where two use their cloth alike the taller one goes first: lower ones find room later.
     if (best === null || used > best.used + 1e-9) best = { strip, used };
   }
@@ -119,7 +126,7 @@ function filled(
   left: readonly number[],
   across: Inches,
   height: Inches,
-  kinds: readonly Kind[],
+  worth: readonly number[],
 ): Packed {
   const narrowest = new Map<number, Lie>();
   for (const lie of lies) {
@@ -134,7 +141,7 @@ function filled(
   );
   const choices = chosen.map((lie, i) => ({
     width: grid.widths[i] as number,
-    value: (kinds[lie.kind] as Kind).width * (kinds[lie.kind] as Kind).height,
+    value: worth[lie.kind] as number,
     most: left[lie.kind] as number,
   }));
   const counts = fill(choices, grid.capacity).counts(chosen.length - 1);
@@ -151,14 +158,14 @@ function takenBy({ strips }: CutSheet, kinds: number): readonly number[] {
   return each;
 }
 
-function areaOf({ strips }: CutSheet): number {
-  return areaIn(strips);
+function worthOf({ strips }: CutSheet, worth: readonly number[]): number {
+  return worthIn(strips, worth);
 }
 
-function areaIn(strips: readonly Packed[]): number {
+function worthIn(strips: readonly Packed[], worth: readonly number[]): number {
   return strips.reduce(
     (sum, { laid, times }) =>
-      sum + times * laid.reduce((own, { lie, count }) => own + lie.width * lie.height * count, 0),
+      sum + times * laid.reduce((own, { lie, count }) => own + (worth[lie.kind] as number) * count, 0),
     0,
   );
 }

@@ -2,6 +2,7 @@ import { type Inches, longer } from '../../measure/inches.ts';
 import type { Kind, Laid, Packed } from '../strips/kinds.ts';
 import { planStrips } from '../strips/planStrips.ts';
 import { fillSheets } from './fillSheets.ts';
+import { countOf, searchSheets } from './searchSheets.ts';
 import type { CutSheet, Sheet } from './sheet.ts';
 import { sheetBound } from './sheetBound.ts';
 
@@ -9,15 +10,16 @@ import { sheetBound } from './sheetBound.ts';
 export interface SheetPlan {
   readonly sheets: readonly CutSheet[];
   readonly count: number;
-  /** No way at all to cut them takes fewer. */
+  /** No way to cut them in strips takes fewer. */
   readonly bound: number;
   readonly proven: boolean;
 }
 
 /**
  * Cuts pieces from as few sheets as it can: each sheet is cut into strips one way or the other, the strips are cut across, and
- * lower pieces are trimmed (guillotine cuts in two stages and a trim). Two ways are tried: strips planned as from a length of
- * cloth and then packed into sheets, and sheet by sheet, each filled with as much as it holds.
+ * lower pieces are trimmed (guillotine cuts in two stages and a trim). Three ways are tried: strips planned as from a length of
+ * cloth and then packed into sheets; sheet by sheet, each filled with as much as it holds; and where these are more than the
+ * bound, a search at the prices of the linear programme, which proves as well how few can do.
  * @throws RangeError when a piece is larger than the sheet however it lies
  */
 export function planSheets(kinds: readonly Kind[], sheet: Sheet): SheetPlan {
@@ -32,19 +34,17 @@ export function planSheets(kinds: readonly Kind[], sheet: Sheet): SheetPlan {
     const packed = packedInto(kinds, sheet, lengthwise);
     return packed === null ? [] : [packed];
   });
-  const best = [...ways, fillSheets(kinds, sheet)].reduce((a, b) => (better(b, a) ? b : a));
+  const first = [...ways, fillSheets(kinds, sheet)].reduce((a, b) => (better(b, a) ? b : a));
+  const searched = searchSheets(kinds, sheet, bound, countOf(first));
+  const best = searched.plans.reduce((a, b) => (better(b, a) ? b : a), first);
   const count = countOf(best);
-  return { sheets: best, count, bound, proven: count === bound };
+  return { sheets: best, count, bound: searched.bound, proven: count === searched.bound };
 }
 
 /** Whether a piece lies on a sheet at all. */
 export function fitsSheet({ width, height, turns }: Kind, sheet: Sheet): boolean {
   const lies = (w: Inches, h: Inches) => !longer(w, sheet.width) && !longer(h, sheet.height);
   return lies(width, height) || (turns && lies(height, width));
-}
-
-function countOf(sheets: readonly CutSheet[]): number {
-  return sheets.reduce((sum, { times }) => sum + times, 0);
 }
 
 function better(a: readonly CutSheet[], b: readonly CutSheet[]): boolean {

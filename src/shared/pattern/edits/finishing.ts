@@ -69,7 +69,7 @@ export const setBundle: Edit<Partial<Bundle>> = {
   apply: (pattern, change) => {
     const before = pattern.bundle ?? USUAL_BUNDLE;
     const strip = lengthWithin(change.strip ?? before.strip, 0.5, 12) ?? before.strip;
-    const length = lengthWithin(change.length ?? before.length, 6, 60) ?? before.length;
+    const length = lengthWithin(change.length ?? before.length, 0.5, 60) ?? before.length;
     const counts = change.values ?? before.values;
     const values = { light: strips(counts.light), medium: strips(counts.medium), dark: strips(counts.dark) };
     const known = (ids: readonly string[]) => ids.filter((id) => pattern.fabrics.some((fabric) => fabric.id === id));
