@@ -42,6 +42,11 @@ describeWithTool('chromium', 'the quilt view', () => {
     await undo('shift every strip by ½ of a block');
     await undo('set the blocks in strips, in columns');
     await page.getByRole('heading', { level: 2, name: 'On point' }).waitFor();
+    // Gone to another setting and come back, the corners are as they were.
+    await panel.getByText('Straight', { exact: true }).click();
+    await page.getByRole('heading', { level: 2, name: 'Straight' }).waitFor();
+    await panel.getByText('On point', { exact: true }).click();
+    await panel.getByRole('button', { name: /^Deep water.* Corner triangles/ }).waitFor();
     expect(await axeTrouble(page)).toEqual([]);
   });
 

@@ -41,6 +41,8 @@ const by = fc.constantFrom(...ALL_TURNS);
 const value = fc.constantFrom('light' as const, 'medium' as const, 'dark' as const);
 const first = fc.constantFrom('sides' as const, 'ends' as const);
 const colour = fc.constantFrom('#a1b2c3', '#FFFFFF', 'red');
+/** Settings of every kind, of this pattern and of others whose fabrics and blocks it may not have. */
+const settingBefore = fc.constantFrom(...patterns.map(({ setting }) => setting));
 
 /** Recipes of the demo as somebody may have changed them in the library, and one it has not. */
 function otherRevisions(): readonly Recipe[] {
@@ -294,8 +296,14 @@ const cases: readonly AnyCase[] = [
     ),
   ),
   of(edits.setSewn, fc.record({ sewn: fc.constantFrom('rows' as const, 'columns' as const, null) })),
-  of(edits.setStraight, fc.constant({})),
-  of(edits.setStrips, fc.record({ run: fc.constantFrom('rows' as const, 'columns' as const) })),
+  of(edits.setStraight, fc.record({ was: settingBefore }, { requiredKeys: [] })),
+  of(
+    edits.setStrips,
+    fc.record(
+      { run: fc.constantFrom('rows' as const, 'columns' as const), was: settingBefore },
+      { requiredKeys: ['run'] },
+    ),
+  ),
   of(
     edits.setShift,
     fc.record(
@@ -303,7 +311,7 @@ const cases: readonly AnyCase[] = [
       { requiredKeys: ['shift'] },
     ),
   ),
-  of(edits.setOnPoint, fc.record({ fabric })),
+  of(edits.setOnPoint, fc.record({ fabric, was: settingBefore }, { requiredKeys: ['fabric'] })),
   of(
     edits.setTriangles,
     fc.record(
@@ -714,5 +722,47 @@ describe('drawing', () => {
           .sort(),
     ).toEqual(['deep', 'deep', 'foam', 'tide']);
     expect(after.blocks[0]?.fabrics.lamp).toBeUndefined();
+  });
+});
+
+describe('a setting that is left and returned to', () => {
+  const nets = testPattern('nets');
+  const { setting } = nets;
+  if (setting.kind !== 'on-point') throw new Error('The nets lie on point');
+  const own: Pattern = {
+    ...nets,
+    setting: {
+      ...setting,
+      triangles: { ...setting.triangles, fit: 'floating', float: 2 },
+      between: setting.motif,
+      single: [
+        { column: 0, row: 0, block: 'A:90' },
+        { column: 0, row: 1, block: 'A:180' },
+      ],
+    },
+  };
+  const fabric = nets.fabrics[0]?.id ?? '';
+
+  test('has its triangles, its blocks between and its single places again', () => {
+    const straight = edits.setStraight.apply(own, {});
+    expect(straight.setting.single).toEqual([{ column: 0, row: 0, block: 'A:90' }]);
+    expect(edits.setOnPoint.apply(straight, { fabric, was: own.setting })).toEqual(own);
+    const strips = edits.setStrips.apply(own, { run: 'rows' });
+    const shifted = edits.setShift.apply(strips, { shift: '1/3', fill: fabric });
+    const again = edits.setStrips.apply(edits.setStraight.apply(shifted, {}), { run: 'rows', was: shifted.setting });
+    expect(again).toEqual(shifted);
+  });
+
+  test('has what still stands: not a fabric or a block that has gone since', () => {
+    const straight = edits.setStraight.apply(own, {});
+    const was = {
+      ...own.setting,
+      triangles: { fabric: 'washed-away' },
+      between: ['Z'],
+      single: [{ column: 0, row: 1, block: 'Z' }],
+    } as typeof own.setting;
+    const again = edits.setOnPoint.apply(straight, { fabric, was }).setting;
+    expect(again).toMatchObject({ triangles: { fabric }, single: [{ column: 0, row: 0, block: 'A:90' }] });
+    expect(again).not.toHaveProperty('between');
   });
 });

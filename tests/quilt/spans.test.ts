@@ -87,7 +87,9 @@ describe('blocks of two sizes on one module', () => {
       setting: { kind: 'on-point', motif: ['A'], single: [], triangles: { fabric: 'sand' } },
     };
     const stops = workOut(onPoint).findings.filter(({ level }) => level === 'stops');
-    expect(stops.map(({ what }) => what)).toContain('Blocks that fill several places go into rows and columns only.');
+    expect(stops.map(({ what }) => what)).toContain(
+      'On point the top is sewn in diagonal rows: a block that fills several places would cut into two of them, and no seam would run from edge to edge.',
+    );
   });
 
   test('two recipes whose grids have no common measure are still sewn, and the ruler says what is off', () => {

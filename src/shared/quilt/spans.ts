@@ -11,6 +11,12 @@ export function spansOf({ blocks }: Pick<Pattern, 'blocks'>): ReadonlyMap<string
   return new Map(blocks.flatMap(({ id, places = 1 }) => (places > 1 ? [[id, places] as const] : [])));
 }
 
+/** What settings that are sewn in one direction come apart into. */
+const UNPARTED = {
+  'on-point': 'On point the top is sewn in diagonal rows:',
+  strips: 'In strips the top is sewn strip by strip:',
+} as const;
+
 /**
  * Blocks of several sizes on a common module: a block that fills several places takes those to its right and below it, whatever
  * the motif has there, and the sashing between them. All must come apart along straight seams.
@@ -30,9 +36,9 @@ export function moduleCentre(
   };
   if (setting.kind !== 'straight')
     return refuse(
-      'Blocks that fill several places go into rows and columns only.',
+      `${UNPARTED[setting.kind]} a block that fills several places would cut into two of them, and no seam would run from edge to edge.`,
       'setting.kind',
-      'Set the blocks straight, or let every block fill one place.',
+      'Put the smaller blocks together in one recipe, two by two, so that every block fills one place; or set the blocks straight.',
     );
   if (sashesOf(setting, size)?.cornerstones === null)
     return refuse(

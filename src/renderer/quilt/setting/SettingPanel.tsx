@@ -5,6 +5,7 @@ import { BackTo } from '../../parts/BackTo.tsx';
 import { Choice } from '../../parts/Choice.tsx';
 import { useAct, usePattern, useWorked } from '../../state/hooks.tsx';
 import { Pointed } from '../Pointed.tsx';
+import { rememberedSetting, rememberSetting } from '../quiltStore.ts';
 import { CountsPart } from './CountsPart.tsx';
 import { MedallionPart } from './MedallionPart.tsx';
 import { OnPointFields } from './OnPointFields.tsx';
@@ -31,13 +32,20 @@ export function SettingPanel({ onBack }: { readonly onBack: () => void }) {
 }
 
 function KindChoice({ setting }: { readonly setting: Setting }) {
-  const { fabrics } = usePattern();
+  const { id, fabrics } = usePattern();
   const act = useAct();
   const background = fabrics.find(({ value }) => value === 'light') ?? fabrics[0];
   const set: Readonly<Record<Setting['kind'], () => void>> = {
-    straight: () => act(setStraight, {}),
-    'on-point': () => act(setOnPoint, { fabric: background?.id ?? '' }),
-    strips: () => act(setStrips, { run: 'columns' }),
+    straight: () => act(setStraight, { was: rememberedSetting(id, 'straight') }),
+    'on-point': () => act(setOnPoint, { fabric: background?.id ?? '', was: rememberedSetting(id, 'on-point') }),
+    strips: () => {
+      const was = rememberedSetting(id, 'strips');
+      act(setStrips, { run: was?.kind === 'strips' ? was.run : 'columns', was });
+    },
+  };
+  const change = (kind: Setting['kind']) => {
+    rememberSetting(id, setting);
+    set[kind]();
   };
   return (
     <Choice
@@ -48,7 +56,7 @@ function KindChoice({ setting }: { readonly setting: Setting }) {
         { id: 'on-point', says: 'On point' },
         { id: 'strips', says: 'In strips' },
       ]}
-      onChange={(kind) => set[kind]()}
+      onChange={change}
     />
   );
 }

@@ -39,13 +39,23 @@ function shared(
   };
 }
 
-export const setStraight: Edit<Record<string, never>> = {
+/** A setting of the kind asked for, as the pattern had it last: what only that kind has is taken from it again. */
+type Before = { readonly was?: Setting | undefined };
+
+/** Whether rows of a motif name blocks that are still there. */
+function isSound(rows: readonly string[], { blocks }: Pattern): boolean {
+  const ids = new Set(blocks.map(({ id }) => id));
+  return rows.map(readRow).every((row) => row.every((entry) => typeof entry !== 'string' && ids.has(entry.name)));
+}
+
+export const setStraight: Edit<Before> = {
   id: 'set-straight',
   name: () => 'Set the blocks straight',
-  apply: (pattern) => {
+  apply: (pattern, { was }) => {
     const { setting } = pattern;
     if (setting.kind === 'straight') return pattern;
-    return { ...pattern, setting: { kind: 'straight', ...shared(setting, 'straight') } };
+    const sewn = was?.kind === 'straight' && was.sewn !== undefined ? { sewn: was.sewn } : {};
+    return { ...pattern, setting: { kind: 'straight', ...shared(setting, 'straight'), ...sewn } };
   },
 };
 
@@ -59,23 +69,44 @@ export const setMedallion: Edit<{ readonly block: string }> = {
   },
 };
 
-export const setOnPoint: Edit<{ readonly fabric: string }> = {
+export const setOnPoint: Edit<Before & { readonly fabric: string }> = {
   id: 'set-on-point',
   name: () => 'Set the blocks on point',
-  apply: (pattern, { fabric }) => {
+  apply: (pattern, { fabric, was }) => {
     const { setting } = pattern;
     if (setting.kind === 'on-point' || !known(pattern, fabric)) return pattern;
-    return { ...pattern, setting: { kind: 'on-point', ...shared(setting, 'on-point'), triangles: { fabric } } };
+    const all = { ...shared(setting, 'on-point'), triangles: { fabric } };
+    const again = was?.kind === 'on-point' ? onPointAgain(pattern, was, all) : all;
+    return { ...pattern, setting: { kind: 'on-point', ...again } };
   },
 };
 
-export const setStrips: Edit<{ readonly run: StripsSetting['run'] }> = {
+type OnPoint = Omit<OnPointSetting, 'kind'>;
+
+/** Triangles, blocks between and single places between as they were; what names a fabric or a block that is gone is not. */
+function onPointAgain(pattern: Pattern, { triangles, between, single }: OnPointSetting, now: OnPoint): OnPoint {
+  const fabrics = known(pattern, triangles.fabric) && known(pattern, triangles.corners);
+  const inBetween = single.filter(({ row, block }) => row % 2 === 1 && isSound([block], pattern));
+  return {
+    ...now,
+    single: [...now.single, ...inBetween],
+    ...(fabrics ? { triangles } : {}),
+    ...(between !== undefined && isSound(between, pattern) ? { between } : {}),
+  };
+}
+
+export const setStrips: Edit<Before & { readonly run: StripsSetting['run'] }> = {
   id: 'set-strips',
   name: ({ run }) => `Set the blocks in strips, in ${run}`,
-  apply: (pattern, { run }) => {
+  apply: (pattern, { run, was }) => {
     const { setting } = pattern;
     if (setting.kind === 'strips') return withFields(pattern, { setting: withFields(setting, { run }) });
-    return { ...pattern, setting: { kind: 'strips', run, ...shared(setting, 'strips') } };
+    const { shift, fill } = was?.kind === 'strips' ? was : {};
+    const again = {
+      ...(shift === undefined ? {} : { shift }),
+      ...(fill === undefined || !known(pattern, fill) ? {} : { fill }),
+    };
+    return { ...pattern, setting: { kind: 'strips', run, ...shared(setting, 'strips'), ...again } };
   },
 };
 
