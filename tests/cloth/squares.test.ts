@@ -4,6 +4,7 @@ import { allot } from '../../src/shared/cloth/bundle/allot.ts';
 import type { Supply } from '../../src/shared/cloth/bundle/allotment.ts';
 import { instructionsOf } from '../../src/shared/cloth/bundle/instructions.ts';
 import { fewestStrips } from '../../src/shared/cloth/bundle/recast.ts';
+import type { LaidGroup } from '../../src/shared/cloth/bundle/squareLaid.ts';
 import { isEnough, stress } from '../../src/shared/cloth/bundle/stress.ts';
 import type { Group, Wants } from '../../src/shared/cloth/bundle/wants.ts';
 import { setBundle } from '../../src/shared/pattern/edits/index.ts';
@@ -25,6 +26,18 @@ function pieces(many: number, length: number, across: number, first = 0): readon
 const nothing = { long: [], outside: [], touching: [], neighbours: [] };
 const wantsOf = (...groups: readonly (readonly Group[])[]): Wants => ({ groups: groups.flat(), ...nothing });
 const tens = (dark: number): Supply => ({ length: 10, square: true, values: { light: 0, medium: 0, dark } });
+
+/** All of them on the square, and none over another. */
+function expectApart(boxes: readonly LaidGroup[], side: number): void {
+  boxes.forEach((a, i) => {
+    expect(Math.max(a.x + a.width, a.y + a.height)).toBeLessThanOrEqual(side + 1e-9);
+    for (const b of boxes.slice(i + 1)) {
+      const across = Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x);
+      const down = Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y);
+      expect(Math.min(across, down)).toBeLessThanOrEqual(1e-9);
+    }
+  });
+}
 
 describe('a bundle of ten-inch squares', () => {
   // By hand: a square of 10 is cut into 2 × 2 of 5, 4 × 4 of 2½, 3 × 3 of 3⅓ (3 of 3 and 1 left), or 2 × 4 of 5 by 2½.
@@ -83,6 +96,7 @@ describe('a bundle of ten-inch squares', () => {
             0,
           );
           expect(area).toBeLessThanOrEqual(100 + 1e-9);
+          expectApart(square.laid ?? [], 10);
         }
         for (const { least, forBlocks } of values) expect(least).toBeLessThanOrEqual(forBlocks);
       }),

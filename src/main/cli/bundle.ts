@@ -1,6 +1,6 @@
 import { type AllottedStrip, BLOCKS } from '../../shared/cloth/bundle/allotment.ts';
 import type { BundleAnswer } from '../../shared/cloth/bundle/bundleFor.ts';
-import { isSquares } from '../../shared/cloth/bundle/squares.ts';
+import { type OneOf, oneOf } from '../../shared/cloth/bundle/squares.ts';
 import { stress, type Trial } from '../../shared/cloth/bundle/stress.ts';
 import type { Units } from '../../shared/measure/metric.ts';
 import { type Ruler, rulerIn } from '../../shared/measure/ruler.ts';
@@ -58,9 +58,10 @@ export function bundleFacts(answer: BundleAnswer, units: Units): object {
   };
 }
 
-function stripFacts({ number, value, fabric, groups, long, left }: AllottedStrip): object {
+function stripFacts({ number, value, fabric, groups, long, left, laid }: AllottedStrip): object {
   const cut = groups.map(({ place, cuts, length }) => ({ block: place === null ? null : place + 1, length, cuts }));
-  return { number, value, fabric, cut, long, left };
+  const lies = laid?.map(({ group, ...box }) => ({ letters: group.cuts.map(({ letter }) => letter), ...box }));
+  return { number, value, fabric, cut, long, left, ...(lies === undefined ? {} : { laid: lies }) };
 }
 
 /** The same as text: is one enough, what is to spare, how the strips are cut, and what breaks first. */
@@ -68,7 +69,7 @@ export function bundleText(answer: BundleAnswer, units: Units): string {
   const { bundle, wants, oneIsEnough, bundles, allotment, instructions, fewest } = answer;
   const ruler = rulerIn(units);
   const { light, medium, dark } = bundle.values;
-  const one = isSquares(bundle) ? 'square' : 'strip';
+  const one = oneOf(bundle);
   const strips = `${light + medium + dark} ${one}s ${ruler.size(bundle.strip, bundle.length)}`;
   const enough = oneIsEnough
     ? 'one bundle is enough'
@@ -81,7 +82,7 @@ export function bundleText(answer: BundleAnswer, units: Units): string {
       : [`    The fewest that would do: ${fewest.light} light, ${fewest.medium} medium, ${fewest.dark} dark.`];
   const use = allotment.values.map(({ value, have, forBlocks, least: bound, forLong, spare }) => {
     const proof = forBlocks === bound ? 'fewer cannot do' : `at least ${bound}`;
-    return `    ${value}: ${have} ${one}s; ${forBlocks} for ${BLOCKS} (${proof}), ${forLong} whole for borders and binding, ${spare} to spare`;
+    return `    ${value}: ${have} ${one}s; ${forBlocks} for ${BLOCKS} (${proof})${one === 'square' ? '' : `, ${forLong} whole for borders and binding`}, ${spare} to spare`;
   });
   return [
     `  From a bundle of ${strips}: ${enough}.`,
@@ -90,20 +91,24 @@ export function bundleText(answer: BundleAnswer, units: Units): string {
       .map(({ words, left }) => `    ${words}${one === 'square' ? '' : ` ${ruler.length(left)} left.`}`)
       .join('\n'),
     '  What it bears, and what breaks first',
-    trialsText(stress(wants, bundle, units), ruler),
+    trialsText(stress(wants, bundle, units), one, ruler),
   ].join('\n\n');
 }
 
-const TRIALS: Readonly<Record<Trial['what'], (n: number, ruler: Ruler) => string>> = {
-  fewer: (n) => `${n} strips fewer`,
-  shorter: (n, ruler) => `strips ${ruler.length(n)} shorter`,
+const TRIALS: Readonly<Record<Trial['what'], (n: number, one: OneOf, ruler: Ruler) => string>> = {
+  fewer: (n, one) => `${n} ${one}s fewer`,
+  shorter: (n, one, ruler) => `${one}s ${ruler.length(n)} ${one === 'square' ? 'smaller' : 'shorter'}`,
   pinked: () => 'pinked edges',
   duplicates: (n) => `${n} pairs alike`,
   split: (n) => `${n} of the other value`,
-  rejected: (n) => `${n} strips rejected`,
+  rejected: (n, one) => `${n} ${one}s rejected`,
 };
 
-function trialsText(trials: readonly Trial[], ruler: Ruler): string {
-  const rows = trials.map(({ what, value, bears, breaks }) => [value ?? '', TRIALS[what](bears, ruler), breaks]);
-  return tableText([{ title: 'Strips' }, { title: 'Bears' }, { title: 'Then' }], rows, 4);
+function trialsText(trials: readonly Trial[], one: OneOf, ruler: Ruler): string {
+  const rows = trials.map(({ what, value, bears, breaks }) => [value ?? '', TRIALS[what](bears, one, ruler), breaks]);
+  return tableText(
+    [{ title: one === 'square' ? 'Squares' : 'Strips' }, { title: 'Bears' }, { title: 'Then' }],
+    rows,
+    4,
+  );
 }

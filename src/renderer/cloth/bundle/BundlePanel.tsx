@@ -1,3 +1,4 @@
+import { oneOf } from '../../../shared/cloth/bundle/squares.ts';
 import type { Ruler } from '../../../shared/measure/ruler.ts';
 import { removeBundle, setBundle } from '../../../shared/pattern/edits/index.ts';
 import type { Bundle, Fabric } from '../../../shared/pattern/schema.ts';
@@ -13,21 +14,22 @@ export function BundlePanel({ bundle }: { readonly bundle: Bundle }) {
   const { fabrics } = usePattern();
   const act = useAct();
   const { light, medium, dark } = bundle.values;
+  const one = oneOf(bundle);
   const change = (part: Partial<Bundle>, mark: string) => act(setBundle, part, `bundle ${mark}`);
   return (
-    <SidePanel title={`${light + medium + dark} strips`} kind="The bundle">
+    <SidePanel title={`${light + medium + dark} ${one}s`} kind="The bundle">
       <div className={styles.pair}>
         <NumberField
-          label="Strips wide"
+          label={one === 'square' ? 'Squares wide' : 'Strips wide'}
           value={bundle.strip}
           least={0.5}
           most={12}
           onChange={(strip) => change({ strip }, 'strip')}
         />
         <NumberField
-          label="Strips long"
+          label={one === 'square' ? 'Squares long' : 'Strips long'}
           value={bundle.length}
-          least={6}
+          least={1}
           most={60}
           step={0.5}
           onChange={(length) => change({ length }, 'length')}
@@ -58,7 +60,7 @@ export function BundlePanel({ bundle }: { readonly bundle: Bundle }) {
           <FromBundle key={fabric.id} fabric={fabric} bundle={bundle} all={fabrics} />
         ))}
         <p className="quiet small">
-          Pieces that match come from one strip in each block: all the background of one star.
+          Pieces that match come from one {one} in each block: all the background of one star.
         </p>
       </PanelPart>
       <Button small tone="stops" onPress={() => act(removeBundle, {})}>

@@ -1,4 +1,5 @@
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
+import { oneOf } from '../../../shared/cloth/bundle/squares.ts';
 import { brokenWords, toSpare } from '../../../shared/cloth/bundle/stress.ts';
 import type { Outside } from '../../../shared/cloth/bundle/wants.ts';
 import { toRuler } from '../../../shared/measure/inches.ts';
@@ -18,6 +19,7 @@ interface EnoughProps {
 export function Enough({ worked, size, answer }: EnoughProps) {
   const ruler = useRuler();
   const { oneIsEnough, allotment, fewest, wants } = answer;
+  const one = oneOf(answer.bundle);
   return (
     <section className={styles.enough} aria-labelledby="is-one-enough">
       <h2 id="is-one-enough" className={styles.answer} data-enough={oneIsEnough}>
@@ -32,15 +34,21 @@ export function Enough({ worked, size, answer }: EnoughProps) {
       <ul className={styles.values}>
         {allotment.values.map(({ value, have, forBlocks, least, forLong, spare }) => (
           <li key={value} className={styles.value}>
-            <h3>{stripsText(have, value)}</h3>
+            <h3>{stripsText(have, value, one)}</h3>
             <p>
               {forBlocks} for the blocks{forBlocks === least ? ', fewer cannot do' : `, ${least} at the least`}
-              <br />
-              {forLong} whole for sets, borders and binding
+              {one === 'square' ? null : (
+                <>
+                  <br />
+                  {forLong} whole for sets, borders and binding
+                </>
+              )}
             </p>
             <p className={styles.spare}>
-              {spare === 0 ? 'No strip' : spare === 1 ? '1 strip' : `${spare} strips`} to spare, and{' '}
-              {ruler.length(toRuler(toSpare(allotment, value).ends, ruler.stepOf(1), 'down'))} in ends
+              {spare === 0 ? `No ${one}` : spare === 1 ? `1 ${one}` : `${spare} ${one}s`} to spare
+              {one === 'square'
+                ? null
+                : `, and ${ruler.length(toRuler(toSpare(allotment, value).ends, ruler.stepOf(1), 'down'))} in ends`}
             </p>
           </li>
         ))}

@@ -1,3 +1,4 @@
+import { oneOf } from '../../../shared/cloth/bundle/squares.ts';
 import { setBundle } from '../../../shared/pattern/edits/index.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { Button } from '../../parts/Button.tsx';
@@ -17,6 +18,8 @@ export function Recasts({ worked, size }: RecastsProps) {
   const ruler = useRuler();
   const act = useAct();
   const asked = useAway('recasts', [worked.pattern, size.size.id]);
+  const { bundle } = worked.pattern;
+  const one = bundle === undefined ? 'strip' : oneOf(bundle);
   const recasts = asked.working ? null : asked.answer;
   const fabricName = (id: string) => worked.pattern.fabrics.find((fabric) => fabric.id === id)?.name ?? id;
   const sizeName = (id: string) => worked.pattern.sizes.find((one) => one.id === id)?.name ?? id;
@@ -31,7 +34,7 @@ export function Recasts({ worked, size }: RecastsProps) {
       ) : null}
       <ul className={styles.offers}>
         {recasts?.map((recast) => {
-          const name = recastName(recast, fabricName, ruler);
+          const name = recastName(recast, fabricName, ruler, one);
           return (
             <li key={name} className={styles.offer}>
               <div>

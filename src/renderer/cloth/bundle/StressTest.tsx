@@ -1,4 +1,5 @@
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
+import { oneOf } from '../../../shared/cloth/bundle/squares.ts';
 import type { WorkedSize } from '../../../shared/workroom/workedOut.ts';
 import { useAway } from '../../state/away/useAway.ts';
 import { useRuler } from '../../state/hooks.tsx';
@@ -37,8 +38,8 @@ export function StressTest({ size, answer }: { readonly size: WorkedSize; readon
             <tbody>
               {trials.map((trial) => (
                 <tr key={`${trial.what} ${trial.value}`}>
-                  <th scope="row">{trialName(trial)}</th>
-                  <td>{bearsText(trial, ruler)}</td>
+                  <th scope="row">{trialName(trial, oneOf(bundle))}</th>
+                  <td>{bearsText(trial, ruler, oneOf(bundle))}</td>
                   <td className={styles.uses}>{trial.breaks}</td>
                 </tr>
               ))}

@@ -3,6 +3,7 @@ import { ToggleButton } from 'react-aria-components';
 import type { AllottedStrip } from '../../../shared/cloth/bundle/allotment.ts';
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import { numbersOf, withoutStrips } from '../../../shared/cloth/bundle/setAside.ts';
+import { type OneOf, oneOf } from '../../../shared/cloth/bundle/squares.ts';
 import { brokenWords, isEnough } from '../../../shared/cloth/bundle/stress.ts';
 import { toRuler } from '../../../shared/measure/inches.ts';
 import type { Ruler } from '../../../shared/measure/ruler.ts';
@@ -12,6 +13,7 @@ import { Mark } from '../../parts/Mark.tsx';
 import { useRuler } from '../../state/hooks.tsx';
 import { clothStore, useClothState } from '../clothStore.ts';
 import styles from './bundle.module.css';
+import { CutSquare } from './CutSquare.tsx';
 import { CutStrip } from './CutStrip.tsx';
 import { sentence } from './words.ts';
 
@@ -30,6 +32,7 @@ export function StripByStrip({ worked, size, answer }: StripByStripProps) {
     () => (aside.size === 0 ? answer.allotment : withoutStrips(wants, bundle, aside)),
     [answer.allotment, wants, bundle, aside],
   );
+  const one = oneOf(bundle);
   const values = (['light', 'medium', 'dark'] as const).filter((value) => bundle.values[value] > 0);
   const cut = new Map(allotment.strips.map((strip) => [strip.number, strip]));
   const colours = new Map(worked.pattern.fabrics.map(({ id, colour }) => [id, colour]));
@@ -37,15 +40,23 @@ export function StripByStrip({ worked, size, answer }: StripByStripProps) {
   return (
     <section className={styles.strips} aria-labelledby="strip-by-strip">
       <header className={styles.stripsHead}>
-        <h2 id="strip-by-strip">Strip by strip</h2>
-        <p className="quiet small">A press on a number sets that strip aside.</p>
+        <h2 id="strip-by-strip">{one === 'square' ? 'Square by square' : 'Strip by strip'}</h2>
+        <p className="quiet small">A press on a number sets that {one} aside.</p>
       </header>
       <div className={styles.two}>
         <div>
           {values.map((value) => (
-            <ol key={value} className={styles.bars} aria-label={`The ${value} strips`}>
+            <ol
+              key={value}
+              className={one === 'square' ? styles.squares : styles.bars}
+              aria-label={`The ${value} ${one}s`}
+            >
               {numbersOf(bundle, value).map((number) => (
-                <li key={number} className={styles.bar} data-aside={aside.has(number) || undefined}>
+                <li
+                  key={number}
+                  className={one === 'square' ? styles.squareItem : styles.bar}
+                  data-aside={aside.has(number) || undefined}
+                >
                   <ToggleButton
                     className={styles.number ?? ''}
                     isSelected={aside.has(number)}
@@ -54,12 +65,20 @@ export function StripByStrip({ worked, size, answer }: StripByStripProps) {
                   >
                     {number}
                   </ToggleButton>
-                  <CutStrip
-                    strip={aside.has(number) ? undefined : cut.get(number)}
-                    length={bundle.length}
-                    colourOf={(fabric) => colours.get(fabric)}
-                    fabricOf={(letter) => longFabric.get(letter)}
-                  />
+                  {one === 'square' ? (
+                    <CutSquare
+                      square={aside.has(number) ? undefined : cut.get(number)}
+                      side={bundle.length}
+                      colourOf={(fabric) => colours.get(fabric)}
+                    />
+                  ) : (
+                    <CutStrip
+                      strip={aside.has(number) ? undefined : cut.get(number)}
+                      length={bundle.length}
+                      colourOf={(fabric) => colours.get(fabric)}
+                      fabricOf={(letter) => longFabric.get(letter)}
+                    />
+                  )}
                   <span className={styles.left}>{leftText(aside.has(number) ? null : cut.get(number), ruler)}</span>
                 </li>
               ))}
@@ -72,6 +91,7 @@ export function StripByStrip({ worked, size, answer }: StripByStripProps) {
             <Instructions answer={answer} />
           ) : (
             <SetAside
+              one={one}
               many={aside.size}
               enough={isEnough(allotment)}
               why={allotment.short.map((one) => brokenWords(one, ruler))}
@@ -108,7 +128,11 @@ function More({
 }) {
   const { light, medium, dark } = bundle.values;
   const more = strips.filter(({ number }) => number > light + medium + dark).length;
-  return more === 0 ? null : <p className="quiet small">And {more} strips of the next bundle, by the same lines.</p>;
+  return more === 0 ? null : (
+    <p className="quiet small">
+      And {more} {oneOf(bundle)}s of the next bundle, by the same lines.
+    </p>
+  );
 }
 
 function Instructions({ answer: { instructions } }: { readonly answer: BundleAnswer }) {
@@ -128,6 +152,7 @@ function Instructions({ answer: { instructions } }: { readonly answer: BundleAns
 }
 
 interface SetAsideProps {
+  readonly one: OneOf;
   readonly many: number;
   readonly enough: boolean;
   readonly why: readonly string[];
@@ -135,11 +160,11 @@ interface SetAsideProps {
 }
 
 /** Whether the others are enough, while strips are set aside. Nothing of it is kept. */
-function SetAside({ many, enough, why, spare }: SetAsideProps) {
+function SetAside({ one, many, enough, why, spare }: SetAsideProps) {
   return (
     <div role="status" className={styles.tried}>
       <p>
-        <Mark of={enough ? 'fits' : 'look'} /> Without {many === 1 ? 'this strip' : `these ${many} strips`}{' '}
+        <Mark of={enough ? 'fits' : 'look'} /> Without {many === 1 ? `this ${one}` : `these ${many} ${one}s`}{' '}
         {enough ? `the others are enough: ${spare} to spare.` : 'the others are not enough.'}
       </p>
       {why.map((words) => (

@@ -1,6 +1,7 @@
 import { VALUES } from '../../../shared/cloth/bundle/allotment.ts';
 import type { BundleAnswer } from '../../../shared/cloth/bundle/bundleFor.ts';
 import type { Fewest } from '../../../shared/cloth/bundle/recast.ts';
+import type { OneOf } from '../../../shared/cloth/bundle/squares.ts';
 import type { Trial } from '../../../shared/cloth/bundle/stress.ts';
 import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Value } from '../../../shared/recipe/schema.ts';
@@ -14,8 +15,8 @@ export function answerWords({ oneIsEnough, bundles }: BundleAnswer, size: string
 }
 
 /** "20 light strips". */
-export function stripsText(many: number, value: Value): string {
-  return many === 1 ? `1 ${value} strip` : `${many} ${value} strips`;
+export function stripsText(many: number, value: Value, one: OneOf): string {
+  return many === 1 ? `1 ${value} ${one}` : `${many} ${value} ${one}s`;
 }
 
 /** "15 light and 18 dark". */
@@ -25,30 +26,31 @@ export function fewestText(fewest: Fewest): string {
 }
 
 /** What goes wrong in a trial. */
-export function trialName({ what, value }: Trial): string {
+export function trialName({ what, value }: Trial, one: OneOf): string {
   switch (what) {
     case 'fewer':
-      return `Fewer ${value} strips`;
+      return `Fewer ${value} ${one}s`;
     case 'shorter':
-      return 'Shorter strips';
+      return one === 'square' ? 'Smaller squares' : 'Shorter strips';
     case 'pinked':
       return 'Pinked edges trimmed off';
     case 'duplicates':
       return `${value === undefined ? '' : capital(value)} fabrics that come twice`;
     case 'split':
-      return `${capital(value ?? 'light')} strips that are of the other value`;
+      return `${capital(value ?? 'light')} ${one}s that are of the other value`;
     case 'rejected':
-      return 'Strips you will not use';
+      return `${capital(one)}s you will not use`;
   }
 }
 
 /** How much of it the pattern bears. */
-export function bearsText({ what, bears }: Trial, ruler: Ruler): string {
-  if (what === 'shorter') return bears <= 0 ? 'none' : `${ruler.length(bears)} shorter`;
+export function bearsText({ what, bears }: Trial, ruler: Ruler, one: OneOf): string {
+  const less = one === 'square' ? 'smaller' : 'shorter';
+  if (what === 'shorter') return bears <= 0 ? 'none' : `${ruler.length(bears)} ${less}`;
   if (what === 'pinked') return bears > 0 ? 'yes' : 'ends only';
   if (bears <= 0) return 'none';
   if (what === 'duplicates') return bears === 1 ? '1 fabric' : `${bears} fabrics`;
-  return bears === 1 ? '1 strip' : `${bears} strips`;
+  return bears === 1 ? `1 ${one}` : `${bears} ${one}s`;
 }
 
 /** The one thing that goes wrong soonest when strips are missing, as a sentence; null when nothing is tried. */
@@ -63,10 +65,11 @@ export function recastName(
   { kind, strips, change, fabric }: Recast,
   nameOf: (fabric: string) => string,
   ruler: Ruler,
+  one: OneOf,
 ): string {
   if (kind === 'without') return `Buy ${nameOf(fabric ?? '')} by the ${ruler.clothUnit}`;
   const split = change.values === undefined ? '' : `: ${fewestText(change.values)}`;
-  return kind === 'fewest' ? `As few strips as will do, ${strips}${split}` : `${strips} strips${split}`;
+  return kind === 'fewest' ? `As few ${one}s as will do, ${strips}${split}` : `${strips} ${one}s${split}`;
 }
 
 function capital(words: string): string {

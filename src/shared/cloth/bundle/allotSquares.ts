@@ -1,9 +1,11 @@
+import type { Inches } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
 import { BLOCKS, fabricsOf, type Part, type Shortage, type Supply } from './allotment.ts';
 import { assign, type Penalties, type Slot } from './assign.ts';
-import { planSquares, type SquaresPlan } from './planSquares.ts';
+import { packed, planSquares, type SquarePack, type SquaresPlan } from './planSquares.ts';
+import { type LaidGroup, laidGroups } from './squareLaid.ts';
 import { type FilledSquares, fillSquares } from './squares.ts';
-import type { Wants } from './wants.ts';
+import type { Group, Wants } from './wants.ts';
 
 /** Squares of one value. They hold pieces for blocks only; nothing is joined from them. */
 export function allotSquares(value: Value, wants: Wants, supply: Supply, penalty: Penalties): Part {
@@ -18,7 +20,8 @@ export function allotSquares(value: Value, wants: Wants, supply: Supply, penalty
   return {
     use: { value, have, forBlocks: used, least, forLong: 0, spare: Math.max(0, have - used) },
     strips: filled.squares.map((own, i) => {
-      return { number: i + 1, value, fabric: fabricOf(i), groups: own, long: [], left: 0, square: true };
+      const laid = filled.laid[i] ?? laidAlone(own, supply.length);
+      return { number: i + 1, value, fabric: fabricOf(i), groups: own, long: [], left: 0, square: true, laid };
     }),
     short: shortages(plan, value, Math.max(0, used - have)),
     assigned: filled,
@@ -61,12 +64,31 @@ function assigned(
   fabricOf: (square: number) => number,
   penalty: Penalties,
 ): FilledSquares {
-  const slots = packs.flatMap((pieces, strip) =>
+  const slots = packs.flatMap(({ pieces }, strip) =>
     pieces.map((length): Slot => ({ strip, fabric: fabricOf(strip), length })),
   );
   // What has to be alike for a group to go into a slot is which piece it is.
   const asked = fits.map((group, i) => ({ ...group, length: pieceOf[i] as number }));
   const { slots: chosen, clashes, near } = assign(asked, slots, penalty);
   const squares = packs.map((_, strip) => fits.filter((__, i) => chosen[i]?.strip === strip));
-  return { squares, clashes, near };
+  const laid = squares.map((own, strip) => {
+    const waiting = [...own];
+    return laidGroups((packs[strip] as SquarePack).cut, (piece) => {
+      const at = waiting.findIndex((group) => pieceOf[fits.indexOf(group)] === piece);
+      return at < 0 ? undefined : waiting.splice(at, 1)[0];
+    });
+  });
+  return { squares, laid, clashes, near };
+}
+
+/** Where the groups lie on a square that was filled one by one: each cut out in its rectangle, one after another. */
+function laidAlone(groups: readonly Group[], side: Inches): readonly LaidGroup[] {
+  const { pieceOf, packs } = packed(groups, { width: side, height: side }, 'broad');
+  const [first] = packs;
+  if (first === undefined || packs.length > 1) return [];
+  const waiting = groups.map((group, i) => ({ group, piece: pieceOf[i] }));
+  return laidGroups(first.cut, (kind) => {
+    const at = waiting.findIndex(({ piece }) => piece === kind);
+    return at < 0 ? undefined : waiting.splice(at, 1)[0]?.group;
+  });
 }

@@ -1,6 +1,7 @@
 import type { Inches } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
 import type { Assigned } from './assign.ts';
+import type { LaidGroup } from './squareLaid.ts';
 import type { Group } from './wants.ts';
 
 export const VALUES: readonly Value[] = ['light', 'medium', 'dark'];
@@ -30,6 +31,8 @@ export interface AllottedStrip {
   /** Inches left over; of a square none are counted. */
   readonly left: Inches;
   readonly square?: true;
+  /** Only of a square: where its groups lie, as far as a plan of it is known. */
+  readonly laid?: readonly LaidGroup[];
 }
 
 /** How one value of the bundle is used. */

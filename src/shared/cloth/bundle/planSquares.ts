@@ -2,7 +2,7 @@ import { type Inches, longer, same } from '../../measure/inches.ts';
 import type { Value } from '../../recipe/schema.ts';
 import { fillSheets } from '../sheets/fillSheets.ts';
 import { planSheets } from '../sheets/planSheets.ts';
-import type { Sheet } from '../sheets/sheet.ts';
+import type { CutSheet, Sheet } from '../sheets/sheet.ts';
 import { sheetBound } from '../sheets/sheetBound.ts';
 import { binBound } from '../strips/binBound.ts';
 import { areaOf, fitsSquare, type Holds, holdsOn, kindsOf } from './squares.ts';
@@ -15,13 +15,19 @@ export interface SquaresPlan {
   readonly lost: readonly Group[];
   /** For each group, which of the different pieces it is: groups of several pieces are cut out in one. */
   readonly pieceOf: readonly number[];
-  /** The pieces of each square. */
-  readonly packs: readonly (readonly number[])[];
+  /** The pieces of each square, and how they lie on it. */
+  readonly packs: readonly SquarePack[];
   /** No fewer squares hold all pieces. */
   readonly least: number;
   /** No fewer squares keep a fabric from coming twice into a block: the most groups that one block has. */
   readonly inOneBlock: number;
   readonly holds: Holds;
+}
+
+/** One planned square. */
+export interface SquarePack {
+  readonly pieces: readonly number[];
+  readonly cut: CutSheet;
 }
 
 /** What was planned before for the same wants: whoever looks for the fewest squares asks for one value many times. */
@@ -56,11 +62,11 @@ function planOf(wants: Wants, value: Value, side: Inches): SquaresPlan {
 
 interface Packing {
   readonly pieceOf: readonly number[];
-  readonly packs: readonly (readonly number[])[];
+  readonly packs: readonly SquarePack[];
 }
 
 /** Squares of groups, each group cut out in one rectangle first. */
-function packed(groups: readonly Group[], sheet: Sheet, shape: Shape): Packing {
+export function packed(groups: readonly Group[], sheet: Sheet, shape: Shape): Packing {
   const kinds: { width: number; height: number; count: number; turns: true }[] = [];
   const pieceOf = groups.map((group) => {
     const { width, height } = outlineOf(group, sheet, shape);
@@ -70,11 +76,11 @@ function packed(groups: readonly Group[], sheet: Sheet, shape: Shape): Packing {
     kind.count += 1;
     return known;
   });
-  const packs = planSheets(kinds, sheet).sheets.flatMap(({ strips, times }) => {
-    const pieces = strips.flatMap((strip) =>
+  const packs = planSheets(kinds, sheet).sheets.flatMap((cut) => {
+    const pieces = cut.strips.flatMap((strip) =>
       strip.laid.flatMap(({ lie, count }) => new Array<number>(count * strip.times).fill(lie.kind)),
     );
-    return new Array<readonly number[]>(times).fill(pieces);
+    return new Array<SquarePack>(cut.times).fill({ pieces, cut });
   });
   return { pieceOf, packs };
 }

@@ -4,6 +4,7 @@ import { fillSheets } from '../sheets/fillSheets.ts';
 import { fitsSheet } from '../sheets/planSheets.ts';
 import type { Kind } from '../strips/kinds.ts';
 import { CLASH, type Penalties } from './assign.ts';
+import type { LaidGroup } from './squareLaid.ts';
 import type { Group } from './wants.ts';
 
 /** Whether a bundle is of squares: as long as they are wide. */
@@ -14,9 +15,16 @@ export function isSquares({ strip, length }: Pick<Bundle, 'strip' | 'length'>): 
 /** What one piece of a bundle is called. */
 export type OneOf = 'strip' | 'square';
 
+/** What a bundle is of. */
+export function oneOf(bundle: Pick<Bundle, 'strip' | 'length'>): OneOf {
+  return isSquares(bundle) ? 'square' : 'strip';
+}
+
 /** Squares and what is cut from each. */
 export interface FilledSquares {
   readonly squares: readonly (readonly Group[])[];
+  /** Where they lie on each square, as far as it was planned. */
+  readonly laid: readonly (readonly LaidGroup[])[];
   readonly clashes: number;
   readonly near: number;
 }
@@ -76,7 +84,7 @@ export function fillSquares(
     near += cost % CLASH;
     squares[square] = [...(squares[square] ?? []), group];
   }
-  return { squares, clashes, near };
+  return { squares, laid: [], clashes, near };
 }
 
 export function areaOf({ cuts }: Group): number {
