@@ -32,7 +32,7 @@ export function QuiltPicture({ worked, size, over }: QuiltPictureProps) {
   const figure = useMemo(
     () =>
       apart > 0
-        ? sewingOrderFigure(quilt, worked.blocks, apart)
+        ? sewingOrderFigure(quilt, worked.blocks, apart, units)
         : quiltFigure(quilt, worked.blocks, {
             borders: true,
             letters,

@@ -1,22 +1,13 @@
 import type { Point } from '../drawing/turn.ts';
 import type { Press, PressingPlan } from '../pressing/pressing.ts';
 import { fromFrame } from '../quilt/onPoint/frame.ts';
-import { partInQuilt } from '../quilt/onPoint/pieces.ts';
-import type { DiagonalRow, OnPointLeaf, TopPiece } from '../quilt/quilt.ts';
+import type { DiagonalRow, OnPointLeaf } from '../quilt/quilt.ts';
 import type { Scraps } from '../quilt/scraps.ts';
 import { below } from './apart.ts';
-import { areasOf, type FigureBlock } from './blockCloth.ts';
+import type { FigureBlock } from './blockCloth.ts';
 import type { Arrow, Mark } from './figure.ts';
 import { letter } from './marks.ts';
-import { gatherCloth, pieceLine } from './quiltCloth.ts';
-
-const SHARE = Math.SQRT1_2;
-
-/** A piece and how far it is drawn from where it is sewn. */
-interface Apart {
-  readonly piece: TopPiece;
-  readonly by: Point;
-}
+import { diagonalsApart, movedCloth } from './movedCloth.ts';
 
 /**
  * Diagonal rows pulled apart: each row of blocks has its number at its lower left end, an arrow for the way its seams are
@@ -32,16 +23,12 @@ export function onPointMarks(
   pressing?: PressingPlan,
   scraps?: Scraps,
 ): readonly Mark[] {
-  const middle = (leaf.rows.length - 1) / 2;
-  const spots = leaf.rows.map((_, i): Point => ({ x: (i - middle) * gap * SHARE, y: (i - middle) * gap * SHARE }));
-  const rows = leaf.rows.flatMap(({ parts }, i): readonly Apart[] =>
-    parts.flatMap((part) => partInQuilt(part, leaf.origin)).map((piece) => ({ piece, by: spots[i] as Point })),
-  );
-  const pieces = [...rows, ...cornersApart(leaf, gap * (middle + 1))];
+  // Rows are pulled apart along one diagonal only; beside them the corners need less room.
+  const { moved, rows: spots } = diagonalsApart(leaf, gap, (far) => far / 3);
   const seamsOf = (at: string) => pressing?.parts.find((part) => part.path === at)?.seams ?? [];
   const blockRows = leaf.rows.flatMap((row, i) => (row.kind === 'blocks' ? [i] : []));
   return [
-    ...clothMarks(pieces, blocks, scraps),
+    ...movedCloth(moved, blocks, scraps),
     ...leaf.rows.flatMap((row, i) => rowArrow(row, spots[i] as Point, leaf.origin, seamsOf(below(path, i)), gap)),
     ...blockRows.map((i, n) => {
       const row = leaf.rows[i] as DiagonalRow;
@@ -53,29 +40,6 @@ export function onPointMarks(
       return letter(String(n + 1), at, 'number');
     }),
   ];
-}
-
-/** Each corner stands out towards its own corner of the quilt. */
-function cornersApart({ corners, origin }: OnPointLeaf, far: number): readonly Apart[] {
-  const out: readonly Point[] = [
-    { x: -1, y: -1 },
-    { x: 1, y: -1 },
-    { x: 1, y: 1 },
-    { x: -1, y: 1 },
-  ];
-  return corners.flatMap((corner, i) => {
-    const way = out[i] as Point;
-    // Rows are pulled apart along one diagonal only; along the other the corners need a single gap.
-    const distance = (i % 2 === 0 ? far : far / 3) * SHARE;
-    const by = { x: way.x * distance, y: way.y * distance };
-    return partInQuilt(corner, origin).map((piece) => ({ piece, by }));
-  });
-}
-
-function clothMarks(pieces: readonly Apart[], blocks: readonly FigureBlock[], scraps?: Scraps): readonly Mark[] {
-  const gathering = gatherCloth(blocks, scraps);
-  for (const { piece, by } of pieces) gathering.add(piece, by);
-  return [...areasOf(gathering.cloth, 'full', 'patch'), ...pieces.map(({ piece, by }) => pieceLine(piece, by))];
 }
 
 function placed(point: Point, origin: Point, by: Point): Point {

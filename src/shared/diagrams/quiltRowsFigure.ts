@@ -3,16 +3,14 @@ import type { Units } from '../measure/metric.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import type { PressingPlan } from '../pressing/pressing.ts';
 import { centreOf, hasLines, holdsBlock } from '../quilt/lines.ts';
-import { piecesOf } from '../quilt/onPoint/pieces.ts';
 import type { Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
-import type { Scraps } from '../quilt/scraps.ts';
 import { type Apart, below, HERE, pullApart, type SeamSpot } from './apart.ts';
-import { areasOf, type FigureBlock } from './blockCloth.ts';
+import type { FigureBlock } from './blockCloth.ts';
 import type { Arrow, Figure, Letter, Mark } from './figure.ts';
 import { arrowAt, boxAround, boxOutline, framed, letter } from './marks.ts';
+import { movedBy, movedCloth } from './movedCloth.ts';
 import { onPointMarks } from './onPointRows.ts';
 import { pressArrows } from './pressArrows.ts';
-import { gatherCloth, pieceLine } from './quiltCloth.ts';
 import { quiltAlt } from './quiltFigure.ts';
 import { scrapsIn } from './scraps.ts';
 
@@ -49,7 +47,11 @@ export function quiltRowsFigure(
   const lines = linesOf(part, path, pulled);
   const between = pulled.seams.filter((seam) => seam.path === path);
   const marks: Mark[] = [
-    ...clothMarks(pulled, blocks, scrapsIn(quilt, blocks)),
+    ...movedCloth(
+      pulled.leaves.flatMap(({ leaf, by }) => movedBy(leaf, by)),
+      blocks,
+      scrapsIn(quilt, blocks),
+    ),
     ...pressArrows(between, 1, gap * 0.6),
     ...lines.flatMap((line) => lineArrow(seamsIn(pulled.seams, line.path, path), line.box, along, gap)),
     ...lines.filter((line) => line.blocks).map((line, i) => lineNumber(i + 1, line.box, along, gap)),
@@ -82,13 +84,6 @@ function boxOf({ leaf, by }: Apart<QuiltLeaf>['leaves'][number]): Box {
 /** The seams of one line; a line that is the whole has its seams drawn in the gaps already. */
 function seamsIn(seams: readonly SeamSpot[], path: string, whole: string): readonly SeamSpot[] {
   return path === whole ? [] : seams.filter((seam) => seam.path === path);
-}
-
-function clothMarks(pulled: Apart<QuiltLeaf>, blocks: readonly FigureBlock[], scraps?: Scraps): readonly Mark[] {
-  const gathering = gatherCloth(blocks, scraps);
-  const pieces = pulled.leaves.flatMap(({ leaf, by }) => piecesOf(leaf).map((piece) => ({ piece, by })));
-  for (const { piece, by } of pieces) gathering.add(piece, by);
-  return [...areasOf(gathering.cloth, 'full', 'patch'), ...pieces.map(({ piece, by }) => pieceLine(piece, by))];
 }
 
 function lineNumber(number: number, box: Box, along: 'across' | 'down', gap: number): Letter {

@@ -1,21 +1,16 @@
 import type { Point } from '../drawing/turn.ts';
+import type { Units } from '../measure/metric.ts';
 import { isLeaf, leavesOf } from '../piecing/tree.ts';
 import { centreOf, hasLines } from '../quilt/lines.ts';
-import { partInQuilt, piecesOf } from '../quilt/onPoint/pieces.ts';
-import type { OnPointLeaf, Quilt, QuiltLeaf, QuiltPart, TopPiece } from '../quilt/quilt.ts';
+import type { OnPointLeaf, Quilt, QuiltLeaf, QuiltPart } from '../quilt/quilt.ts';
 import type { Side } from '../recipe/schema.ts';
 import { HERE, outward } from './apart.ts';
-import { areasOf, type FigureBlock } from './blockCloth.ts';
+import type { FigureBlock } from './blockCloth.ts';
 import type { Figure } from './figure.ts';
 import { framed } from './marks.ts';
-import { gatherCloth, pieceLine } from './quiltCloth.ts';
+import { diagonalsApart, type Moved, movedBy, movedCloth } from './movedCloth.ts';
 import { quiltAlt } from './quiltFigure.ts';
-
-/** A piece of the top and how far it is drawn from where it is sewn. */
-interface Moved {
-  readonly piece: TopPiece;
-  readonly by: Point;
-}
+import { scrapsIn } from './scraps.ts';
 
 /** What is drawn apart, and how much room it then takes beyond its own box on every side. */
 interface Pulled {
@@ -30,14 +25,16 @@ const NO_MORE = { left: 0, right: 0, top: 0, bottom: 0 };
  * border by border.
  * @param apart 0: sewn together; 1: rows a third of a block apart
  */
-export function sewingOrderFigure(quilt: Quilt, blocks: readonly FigureBlock[], apart: number): Figure {
+export function sewingOrderFigure(
+  quilt: Quilt,
+  blocks: readonly FigureBlock[],
+  apart: number,
+  units: Units = 'inches',
+): Figure {
   const gap = Math.min(quilt.block.width, quilt.block.height) * 0.34 * apart;
   const { moved } = pulled(quilt.root, gap);
-  const gathering = gatherCloth(blocks);
-  for (const { piece, by } of moved) gathering.add(piece, by);
-  const lines = moved.map(({ piece, by }) => pieceLine(piece, by));
-  const marks = [...areasOf(gathering.cloth, 'full', 'patch'), ...lines];
-  return framed(marks, `${quiltAlt(quilt)} Drawn apart in the order it is sewn.`);
+  const marks = movedCloth(moved, blocks, scrapsIn(quilt, blocks));
+  return framed(marks, `${quiltAlt(quilt, undefined, units)} Drawn apart in the order it is sewn.`);
 }
 
 function pulled(root: QuiltPart, gap: number): Pulled {
@@ -55,10 +52,6 @@ function pulled(root: QuiltPart, gap: number): Pulled {
     more[side] = before[side] + gap;
   }
   return { moved, more };
-}
-
-function movedBy(leaf: QuiltLeaf, by: Point): readonly Moved[] {
-  return piecesOf(leaf).map((piece) => ({ piece, by }));
 }
 
 /** The setting: its rows apart, and the blocks of every row a little. */
@@ -98,24 +91,7 @@ function along(way: 'across' | 'down', { x, y }: Point, far: number): Point {
   return way === 'across' ? { x: x + far, y } : { x, y: y + far };
 }
 
-/** Rows move away along the diagonal they follow one another by; the corners, sewn on last, along theirs. */
 function diagonalRows(leaf: OnPointLeaf, gap: number): Pulled {
-  const middle = (leaf.rows.length - 1) / 2;
-  const share = Math.SQRT1_2;
-  const rows = leaf.rows.flatMap(({ parts }, i): readonly Moved[] => {
-    const far = (i - middle) * gap * share;
-    return parts.flatMap((part) => partInQuilt(part, leaf.origin)).map((piece) => ({ piece, by: { x: far, y: far } }));
-  });
-  const far = (middle + 1) * gap * share;
-  const near = gap * share;
-  const outs: readonly Point[] = [
-    { x: -far, y: -far },
-    { x: near, y: -near },
-    { x: far, y: far },
-    { x: -near, y: near },
-  ];
-  const corners = leaf.corners.flatMap((corner, i) =>
-    partInQuilt(corner, leaf.origin).map((piece) => ({ piece, by: outs[i] as Point })),
-  );
-  return { moved: [...rows, ...corners], more: { left: far, right: far, top: far, bottom: far } };
+  const { moved, far } = diagonalsApart(leaf, gap);
+  return { moved, more: { left: far, right: far, top: far, bottom: far } };
 }
