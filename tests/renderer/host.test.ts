@@ -35,6 +35,11 @@ describe('the host of a browser tab', () => {
     await expect(host.about()).rejects.toThrow('host does not answer');
   });
 
+  it('a host that was started again asks for its new address', async () => {
+    const host = hostBy(overHttp(answering('Open the studio with the address', 403).fetcher));
+    await expect(host.about()).rejects.toThrow('Open the address it printed');
+  });
+
   it('a host that has stopped says so in words', async () => {
     const gone = async () => {
       throw new TypeError('fetch failed');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inLine } from '../../src/renderer/state/away/inLine.ts';
-import { Refused } from '../../src/renderer/state/host.ts';
+import { AWAY, Refused } from '../../src/renderer/state/host.ts';
 import { createStudio } from '../../src/renderer/state/studio.ts';
 import type { Pattern } from '../../src/shared/pattern/schema.ts';
 import type { WorkedOut } from '../../src/shared/workroom/workedOut.ts';
@@ -185,6 +185,32 @@ describe('the studio', () => {
     host.refuseSaves(null);
     await studio.keepAgain();
     expect(state().kept).toEqual({ state: 'kept' });
+  });
+
+  it('puts back a pattern that another window has removed, as it is here', async () => {
+    const { studio, host, state } = begin();
+    await studio.start();
+    await host.removePattern('low-tide');
+    host.refuseSaves({ kind: 'not-found', words: '“Low Tide” was removed from the library in another window.' });
+    studio.act(widen, { to: 6 });
+    await soon();
+    expect(state().kept).toMatchObject({ state: 'refused', refusal: { kind: 'not-found' } });
+    host.refuseSaves(null);
+    await studio.keepAgain(true);
+    expect(state().kept).toEqual({ state: 'kept' });
+    expect(widthOf(await host.openPattern('low-tide'))).toBe(6);
+  });
+
+  it('says once that the host is away, and no longer when it is back', async () => {
+    const { studio, state } = begin();
+    await studio.start();
+    studio.sayWhy(new Refused(AWAY));
+    studio.say('Something else.');
+    studio.sayWhy(new Refused(AWAY));
+    expect(state().notes.map(({ words }) => words)).toEqual(['Something else.', AWAY.words]);
+    studio.act(widen, { to: 6 });
+    await soon();
+    expect(state().notes.map(({ words }) => words)).toEqual(['Something else.']);
   });
 
   it('a fresh pattern is on disk as soon as it is open', async () => {

@@ -61,10 +61,10 @@ function savePattern(store: Store, request: { readonly pattern: Pattern; readonl
     return saved;
   }
   if (saved.refused === 'removed') {
-    throw new Refused('not-found', `“${pattern.title}” was removed elsewhere. Save it as a new pattern to keep it.`);
+    throw new Refused('not-found', `“${pattern.title}” was removed from the library in another window.`);
   }
   throw new Refused(
     'changed-elsewhere',
-    `“${pattern.title}” was changed in another window after it was opened here. Nothing was overwritten: open it again, or keep this one under another name.`,
+    `“${pattern.title}” was changed in another window after it was opened here. Nothing was overwritten.`,
   );
 }

@@ -15,7 +15,7 @@ import { Settings } from './Settings.tsx';
 import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
 import { SkipLinks } from './SkipLinks.tsx';
-import { VIEWS } from './views.tsx';
+import { viewOf } from './views.tsx';
 
 /** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
 export function Frame() {
@@ -72,12 +72,17 @@ function Stage() {
     );
   }
   if (!open && view !== 'library') return null;
-  const View = VIEWS[view];
   return (
     <Mishap key={view}>
       <Suspense fallback={null}>
-        <View />
+        <View id={view} />
       </Suspense>
     </Mishap>
   );
+}
+
+/** Asked for by name each time, so that one that could not be fetched is fetched again. */
+function View({ id }: { readonly id: ViewId }) {
+  const Fetched = viewOf(id);
+  return <Fetched />;
 }

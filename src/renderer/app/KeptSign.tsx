@@ -1,8 +1,10 @@
 import { useState } from 'react';
+import type { Refusal } from '../../shared/contract.ts';
 import { Button } from '../parts/Button.tsx';
 import { Dialog } from '../parts/Dialog.tsx';
 import { Mark } from '../parts/Mark.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
+import type { Studio } from '../state/studio.ts';
 import styles from './KeptSign.module.css';
 
 /** Whether what is on screen is on disk: a quiet word, or a clear one when the disk refuses. */
@@ -25,9 +27,7 @@ export function KeptSign() {
       <p className="heard" role="alert">
         Not kept. {kept.refusal.words}
       </p>
-      <NotKept isOpen={asked} onClose={() => setAsked(false)} changed={kept.refusal.kind === 'changed-elsewhere'}>
-        {kept.refusal.words}
-      </NotKept>
+      <NotKept isOpen={asked} onClose={() => setAsked(false)} refusal={kept.refusal} />
     </>
   );
 }
@@ -35,42 +35,68 @@ export function KeptSign() {
 interface NotKeptProps {
   readonly isOpen: boolean;
   readonly onClose: () => void;
-  /** Another window kept a newer one. */
-  readonly changed: boolean;
-  readonly children: string;
+  readonly refusal: Refusal;
 }
 
-function NotKept({ isOpen, onClose, changed, children }: NotKeptProps) {
+/** Why it is not kept, and what can be done: the choice is the designer's wherever another window had its say. */
+function NotKept({ isOpen, onClose, refusal: { kind, words } }: NotKeptProps) {
   const studio = useStudio();
   const then = (act: () => Promise<void>) => () => {
     onClose();
     void act();
   };
-  const foot = changed ? (
-    <>
-      <Button tone="stops" onPress={then(() => studio.keepAgain(true))}>
-        Keep only this one
-      </Button>
-      <Button tone="strong" onPress={then(() => studio.keepBoth())}>
-        Keep both
-      </Button>
-    </>
-  ) : (
-    <>
-      <Button onPress={onClose}>Go on working</Button>
-      <Button tone="strong" onPress={then(() => studio.keepAgain())}>
-        Try again
-      </Button>
-    </>
-  );
+  const ways = WAYS_OUT[kind] ?? ONLY_LATER;
   return (
-    <Dialog title="Not kept yet" isOpen={isOpen} onClose={onClose} foot={foot}>
-      <p>{children}</p>
-      <p className="quiet">
-        {changed
-          ? 'Keep both, and this one becomes a copy beside the other.'
-          : 'Nothing is lost while this window is open. You can go on working.'}
-      </p>
+    <Dialog
+      title="Not kept yet"
+      isOpen={isOpen}
+      onClose={onClose}
+      foot={
+        <>
+          {ways.first === undefined ? (
+            <Button onPress={onClose}>Go on working</Button>
+          ) : (
+            <Button tone="stops" onPress={then(() => studio.keepAgain(true))}>
+              {ways.first}
+            </Button>
+          )}
+          <Button tone="strong" onPress={then(() => ways.act(studio))}>
+            {ways.says}
+          </Button>
+        </>
+      }
+    >
+      <p>{words}</p>
+      <p className="quiet">{ways.means}</p>
     </Dialog>
   );
 }
+
+interface WayOut {
+  /** What the best act is called, and what it does. */
+  readonly says: string;
+  readonly act: (studio: Studio) => Promise<void>;
+  /** Another, which overwrites. */
+  readonly first?: string;
+  readonly means: string;
+}
+
+const ONLY_LATER: WayOut = {
+  says: 'Try again',
+  act: (studio) => studio.keepAgain(),
+  means: 'Nothing is lost while this window is open. You can go on working.',
+};
+
+const WAYS_OUT: { readonly [Kind in Refusal['kind']]?: WayOut } = {
+  'changed-elsewhere': {
+    says: 'Keep both',
+    act: (studio) => studio.keepBoth(),
+    first: 'Keep only this one',
+    means: 'Keep both, and this one becomes a copy beside the other.',
+  },
+  'not-found': {
+    says: 'Put it back',
+    act: (studio) => studio.keepAgain(true),
+    means: 'Put it back, and it stands in the library again as it is here.',
+  },
+};

@@ -17,6 +17,13 @@ const ZOOMS: readonly { readonly id: Zoom; readonly says: string }[] = [
 export function PagesHead({ pages, draft }: { readonly pages: Pages; readonly draft: boolean }) {
   const { page, pages: count, layout, zoom } = usePagesState((state) => state);
   const all = layout === 'all';
+  if (pages.pdf === null) {
+    return (
+      <header className={styles.head}>
+        <State pages={pages} draft={draft} />
+      </header>
+    );
+  }
   return (
     <header className={styles.head}>
       <div className={styles.turning}>

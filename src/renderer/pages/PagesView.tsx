@@ -1,6 +1,7 @@
 import { useEffect } from 'react';
 import type { Pattern } from '../../shared/pattern/schema.ts';
 import { useCommands } from '../commands/context.ts';
+import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { fitOf } from '../state/fit.ts';
@@ -44,10 +45,17 @@ function MadePages({ pattern, draft }: { readonly pattern: Pattern; readonly dra
 
 function Sheets({ pages }: { readonly pages: Pages }) {
   const layout = usePagesState((state) => state.layout);
-  const { pdf, refusal } = pages;
+  const { pdf, refusal, making, again } = pages;
   if (pdf === null && refusal !== null) {
     return (
-      <EmptyState title="There are no pages yet">
+      <EmptyState
+        title="There are no pages yet"
+        act={
+          <Button isDisabled={making !== null} onPress={again}>
+            Make them again
+          </Button>
+        }
+      >
         <p>{refusal.words}</p>
         {refusal.findings?.map((finding) => (
           <FindingLine key={`${finding.where.path} ${finding.what}`} finding={finding} />

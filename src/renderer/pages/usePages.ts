@@ -14,13 +14,16 @@ export interface Pages {
   /** Set while newer pages are being made; the ones shown are then older than the pattern. */
   readonly making: Making | null;
   readonly refusal: Refusal | null;
+  /** Has them made once more. */
+  readonly again: () => void;
 }
 
 const STARTING: Making = { progress: 0, doing: 'Making the pages' };
 
 /** Keeps the real pages of a pattern at hand: made afresh whenever it changes, the old ones staying until then. */
 export function usePages(host: Contract, request: PublishRequest): Pages {
-  const [pages, setPages] = useState<Pages>({
+  const [asked, setAsked] = useState(0);
+  const [pages, setPages] = useState<Omit<Pages, 'again'>>({
     pdf: null,
     making: STARTING,
     refusal: null,
@@ -28,6 +31,7 @@ export function usePages(host: Contract, request: PublishRequest): Pages {
   const shown = useRef<PDFDocumentProxy | null>(null);
   const { pattern, paper, plainInk, draft } = request;
 
+  // biome-ignore lint/correctness/useExhaustiveDependencies: `again` asks anew
   useEffect(() => {
     const stop = new AbortController();
     const tell = (making: Making) => setPages((was) => ({ ...was, making }));
@@ -55,7 +59,7 @@ export function usePages(host: Contract, request: PublishRequest): Pages {
       clearTimeout(rest);
       stop.abort();
     };
-  }, [host, pattern, paper, plainInk, draft]);
+  }, [host, pattern, paper, plainInk, draft, asked]);
 
   useEffect(
     () => () => {
@@ -64,5 +68,5 @@ export function usePages(host: Contract, request: PublishRequest): Pages {
     },
     [],
   );
-  return pages;
+  return { ...pages, again: () => setAsked((before) => before + 1) };
 }

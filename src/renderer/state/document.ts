@@ -48,7 +48,9 @@ export class OpenDocument {
     const { host, store } = this.#needs;
     // What becomes of a document that has left the table is not said of the one that lies there.
     const keeper: Keeper = new Keeper(host.savePattern, revision, (kept) => {
-      if (this.#keeper === keeper) store.setState({ kept });
+      if (this.#keeper !== keeper) return;
+      store.setState({ kept });
+      if (kept.state === 'kept') this.#needs.notes.hostIsBack();
     });
     this.#keeper = keeper;
     store.setState({

@@ -31,10 +31,24 @@ function isAnswer(data: unknown): data is Answer {
   return typeof data === 'object' && data !== null && ('value' in data || 'refusal' in data);
 }
 
-const AWAY: Refusal = {
+/** The host is gone: it was stopped, or the machine slept. */
+export const AWAY: Refusal = {
   kind: 'broken',
-  words: 'The studio’s host does not answer. Start it again, and this window will go on where it is.',
+  words:
+    'The studio’s host does not answer. Start it again and open the address it prints: this window then goes on where it is.',
 };
+
+/** The host was started anew and does not know this window: its new address lets the whole browser in again. */
+const NOT_LET_IN: Refusal = {
+  kind: 'broken',
+  words:
+    'The studio’s host was started again. Open the address it printed in this browser, in a window beside this one; this window then goes on where it is.',
+};
+
+/** Whether these words say that the host cannot be reached. */
+export function isAway(words: string): boolean {
+  return words === AWAY.words || words === NOT_LET_IN.words;
+}
 
 /** Carries calls over HTTP to the host that served this page. */
 export function overHttp(fetcher: typeof fetch = (input, init) => fetch(input, init)): Carry {
@@ -47,6 +61,7 @@ export function overHttp(fetcher: typeof fetch = (input, init) => fetch(input, i
     }).catch(() => {
       throw new Refused(AWAY);
     });
+    if (response.status === 403) throw new Refused(NOT_LET_IN);
     const answer: unknown = await response.json().catch(() => null);
     return opensTo(isAnswer(answer) ? answer : { refusal: AWAY });
   };

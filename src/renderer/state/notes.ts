@@ -1,5 +1,5 @@
 import type { Finding } from '../../shared/measure/finding.ts';
-import { refusalOf } from './host.ts';
+import { isAway, refusalOf } from './host.ts';
 import type { Note, StudioState, StudioStore } from './studioState.ts';
 
 /** The most notes that are shown at once. */
@@ -11,6 +11,8 @@ export interface Notes {
   /** Says why something did not happen, whatever was thrown. */
   sayWhy(thrown: unknown): void;
   unsay(id: number): void;
+  /** The host answers again: that it did not is no longer so. */
+  hostIsBack(): void;
   openDialog(dialog: StudioState['dialog']): void;
 }
 
@@ -20,7 +22,8 @@ export function notesIn({ setState: set }: StudioStore): Notes {
   const say: Notes['say'] = (words, more = {}) => {
     last += 1;
     const note: Note = { id: last, words, tone: 'quiet', ...more };
-    set(({ notes }) => ({ notes: [...notes, note].slice(-MOST) }));
+    // Said twice, it is said once, last.
+    set(({ notes }) => ({ notes: [...notes.filter((one) => !isSaidAgain(one, note)), note].slice(-MOST) }));
   };
   return {
     say,
@@ -28,9 +31,17 @@ export function notesIn({ setState: set }: StudioStore): Notes {
       const { words, findings = [] } = refusalOf(thrown);
       say(words, { tone: 'stops', more: others(findings) });
     },
+    hostIsBack: () => {
+      const isOver = ({ words }: Note) => isAway(words);
+      set(({ notes }) => (notes.some(isOver) ? { notes: notes.filter((note) => !isOver(note)) } : {}));
+    },
     unsay: (id) => set(({ notes }) => ({ notes: notes.filter((note) => note.id !== id) })),
     openDialog: (dialog) => set({ dialog }),
   };
+}
+
+function isSaidAgain(before: Note, { words, tone }: Note): boolean {
+  return tone === 'stops' && before.tone === tone && before.words === words;
 }
 
 /** How many of the other findings are told in full. */
