@@ -6,7 +6,7 @@ import type { Pins } from './pins.ts';
 export function cutsOf(field: Field, region: Region, along: Along, pins: Pins): readonly number[] {
   const { left, top, right, bottom } = region;
   const cuts: number[] = [];
-  const [first, last] = along === 'across' ? [left, right] : [top, bottom];
+  const [first, last] = endsOf(region, along);
   for (let line = first + 1; line < last; line += 1) {
     const whole = along === 'across' ? field.upright(line, top, bottom) : field.level(line, left, right);
     if (whole && pins.allow(along, line, region)) cuts.push(line);
@@ -19,8 +19,8 @@ export function partsBetween(region: Region, along: Along, lines: readonly numbe
   return lines.slice(1).map((end, i) => partBetween(region, along, lines[i] as number, end));
 }
 
-export function partBetween(region: Region, along: Along, start: number, end: number): Region {
-  return along === 'across' ? { ...region, left: start, right: end } : { ...region, top: start, bottom: end };
+export function partBetween({ left, top, right, bottom }: Region, along: Along, start: number, end: number): Region {
+  return along === 'across' ? { left: start, top, right: end, bottom } : { left, top: start, right, bottom: end };
 }
 
 /** The first and the last line of a rectangle in one direction. */

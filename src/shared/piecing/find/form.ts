@@ -27,12 +27,19 @@ export function formsOf(field: Field): Forms {
   const known = new Map<string, Int32Array>();
   const seen = field.patches.map((patch) => seenPatch(patch, known));
   const cells = { across: field.across.at.map(fine), down: field.down.at.map(fine) };
+  const numbers = new Map<number, number>();
+  /** A small number for each likeness, in the order they are met: the search asks for it again and again. */
+  const numbered = (mark: number): number => {
+    const number = numbers.get(mark) ?? numbers.size;
+    if (number === numbers.size) numbers.set(mark, number);
+    return number;
+  };
   return {
     of: (region, patches) => {
       const [x, y] = [cells.across[region.left] as number, cells.down[region.top] as number];
       const width = (cells.across[region.right] as number) - x;
       const height = (cells.down[region.bottom] as number) - y;
-      return formFrom(likenesses({ x, y, width, height }, patches, seen));
+      return formFrom(likenesses({ x, y, width, height }, patches, seen), numbered);
     },
   };
 }
@@ -101,23 +108,32 @@ function likenesses(
   const sums = new Int32Array(16).fill(scattered(width + height, patches.length, 17));
   for (const index of patches) {
     const one = seen[index] as Seen;
-    const [fromLeft, fromTop] = [one.x - x, one.y - y];
-    const [fromRight, fromBottom] = [width - fromLeft - one.width, height - fromTop - one.height];
-    for (let way = 0; way < 8; way += 1) {
-      const [left, right] = way < 4 ? [fromLeft, fromRight] : [fromRight, fromLeft];
-      const quarters = way & 3;
-      const column = quarters === 0 ? left : quarters === 1 ? fromBottom : quarters === 2 ? right : fromTop;
-      const row = quarters === 0 ? fromTop : quarters === 1 ? left : quarters === 2 ? fromBottom : right;
-      const at = 2 * way;
-      sums[at] = (sums[at] as number) + scattered(column, row, one.shapes[at] as number);
-      sums[at + 1] = (sums[at + 1] as number) + scattered(row, column, one.shapes[at + 1] as number);
-    }
+    const fromLeft = one.x - x;
+    const fromTop = one.y - y;
+    const fromRight = width - fromLeft - one.width;
+    const fromBottom = height - fromTop - one.height;
+    // Where its box stands once all is turned, in the order of ALL_TURNS.
+    addTo(sums, 0, fromLeft, fromTop, one.shapes);
+    addTo(sums, 1, fromBottom, fromLeft, one.shapes);
+    addTo(sums, 2, fromRight, fromBottom, one.shapes);
+    addTo(sums, 3, fromTop, fromRight, one.shapes);
+    addTo(sums, 4, fromRight, fromTop, one.shapes);
+    addTo(sums, 5, fromBottom, fromRight, one.shapes);
+    addTo(sums, 6, fromLeft, fromBottom, one.shapes);
+    addTo(sums, 7, fromTop, fromLeft, one.shapes);
   }
   return ALL_TURNS.map(({ quarters }, way) => {
     const upright = quarters % 2 === 0 ? width < height : height < width;
     const [high, low] = [sums[2 * way] as number, sums[2 * way + 1] as number];
     return ((high & 0xfffff) * 2 + (upright ? 1 : 0)) * 0x100000000 + (low >>> 0);
   });
+}
+
+/** Adds a patch to both numbers of one way to lie. */
+function addTo(sums: Int32Array, way: number, column: number, row: number, shapes: Int32Array): void {
+  const at = 2 * way;
+  sums[at] = (sums[at] as number) + scattered(column, row, shapes[at] as number);
+  sums[at + 1] = (sums[at + 1] as number) + scattered(row, column, shapes[at + 1] as number);
 }
 
 /** A text as a whole number of 32 bits: the same text always gives the same number, whatever was asked before. */
@@ -135,9 +151,15 @@ function scattered(a: number, b: number, c: number): number {
   return mixed ^ (mixed >>> 16);
 }
 
-function formFrom(marks: readonly number[]): Form {
-  let first = 0;
-  for (let way = 1; way < marks.length; way += 1) if ((marks[way] as number) < (marks[first] as number)) first = way;
-  const handed = Math.min(...marks.slice(0, 4));
-  return { likeness: marks[first] as number, handed, turn: ALL_TURNS[first] as Turn };
+function formFrom(marks: readonly number[], numbered: (mark: number) => number): Form {
+  const first = leastOf(marks, 8);
+  const handed = numbered(marks[leastOf(marks, 4)] as number);
+  return { likeness: numbered(marks[first] as number), handed, turn: ALL_TURNS[first] as Turn };
+}
+
+/** Of the first so many marks, the place of the least. */
+function leastOf(marks: readonly number[], many: number): number {
+  let least = 0;
+  for (let way = 1; way < many; way += 1) if ((marks[way] as number) < (marks[least] as number)) least = way;
+  return least;
 }

@@ -12,7 +12,7 @@ import type { Pins } from './pins.ts';
 import { type BoxOnSide, cheapest, type Plan, type Plans, turnPlans } from './plan.ts';
 import { recognise } from './recognise.ts';
 import { type RegionRing, ringsIn } from './ringAbout.ts';
-import { cheapestWay, Stretches } from './stretches.ts';
+import { cheapestWay, type Stretch, stretchCosts } from './stretches.ts';
 
 /** Larger parts that reach over a cut are only looked for where they are equal: it is small parts that are units. */
 const MOST_IN_A_STRETCH = 64;
@@ -21,9 +21,14 @@ const MOST_IN_A_STRETCH = 64;
 interface Known {
   readonly plans: Plans;
   readonly form: Form;
-  /** The cheapest of its plans; and the cheapest as a part of a row, which is not itself a row in the same direction. */
   readonly best: Plan | null;
-  readonly inRow: Readonly<Record<Along, Plan | null>>;
+  /** As a part of a row it is not itself a row in the same direction. */
+  readonly inRow: Readonly<Record<Along, InRow | null>>;
+}
+
+/** The cheapest plan of a rectangle that is a part of a row, and what it costs there. */
+interface InRow extends Stretch {
+  readonly plan: Plan;
 }
 
 /** What was found for the first rectangle of a likeness, for all that look like it. */
@@ -41,6 +46,8 @@ export class Search {
   readonly field: Field;
   readonly pins: Pins;
   readonly #forms: Forms;
+  /** More than there are lines either way: a rectangle's four lines make one number. */
+  readonly #size: number;
   readonly #known = new Map<number, Known>();
   readonly #homes = new Map<number, Home>();
   readonly #units = new Map<number, LooseLeaf>();
@@ -49,6 +56,7 @@ export class Search {
     this.field = field;
     this.pins = pins;
     this.#forms = formsOf(field);
+    this.#size = Math.max(field.whole.right, field.whole.bottom) + 1;
   }
 
   /** The plans for a rectangle that no patch sticks out of. */
@@ -59,7 +67,7 @@ export class Search {
   /** The cheapest of a rectangle's plans; as a part of a row it is not itself a row in the same direction. */
   best(region: Region, within?: Along): Plan | null {
     const known = this.#of(region);
-    return within === undefined ? known.best : known.inRow[within];
+    return within === undefined ? known.best : (known.inRow[within]?.plan ?? null);
   }
 
   /** The cheapest way to make the core of rounds: anything but more rounds. */
@@ -83,8 +91,7 @@ export class Search {
   }
 
   #key({ left, top, right, bottom }: Region): number {
-    const size = Math.max(this.field.whole.right, this.field.whole.bottom) + 1;
-    return ((left * size + top) * size + right) * size + bottom;
+    return ((left * this.#size + top) * this.#size + right) * this.#size + bottom;
   }
 
   #of(region: Region): Known {
@@ -94,8 +101,12 @@ export class Search {
     const form = this.#forms.of(region, this.field.inside(region));
     const plans = this.#alike(region, form);
     const { across, down, rounds, other } = plans;
-    const inRow = { across: cheapest([other, rounds, down]), down: cheapest([other, rounds, across]) };
-    const found = { plans, form, best: cheapest([inRow.across, across]), inRow };
+    const part = (plan: Plan | null): InRow | null => {
+      return plan === null ? null : { plan, cost: plan.cost, handed: form.handed };
+    };
+    const [inAcross, inDown] = [cheapest([other, rounds, down]), cheapest([other, rounds, across])];
+    const inRow = { across: part(inAcross), down: part(inDown) };
+    const found = { plans, form, best: cheapest([inAcross, across]), inRow };
     this.#known.set(key, found);
     return found;
   }
@@ -156,8 +167,7 @@ export class Search {
   #forcedPlans(region: Region, along: Along, line: number): Plans {
     const [start, end] = endsOf(region, along);
     const parts = partsBetween(region, along, [start, line, end]);
-    const plans = parts.map((part) => this.best(part));
-    const cost = this.#rowCost(parts, plans);
+    const cost = this.#costOf('row', parts);
     const plan = cost === null ? null : this.#row(region, along, parts, cost, { free: true });
     const none = { across: null, down: null, rounds: null, other: null };
     return along === 'across' ? { ...none, across: plan } : { ...none, down: plan };
@@ -169,12 +179,11 @@ export class Search {
     const [start, end] = endsOf(region, along);
     const choices = [cuts, ...equalCuts(this.field, region, along, cuts)];
     if (cuts.length > 1) choices.push(...this.#cheapestCuts(region, along, [start, ...cuts, end]));
-    const rows = choices.map((lines) => {
+    // What was chosen in one way is often what was chosen in another.
+    const different = choices.filter((lines, i) => choices.findIndex((other) => isSame(other, lines)) === i);
+    const rows = different.map((lines) => {
       const parts = partsBetween(region, along, [start, ...lines, end]);
-      const cost = this.#rowCost(
-        parts,
-        parts.map((part) => this.best(part, along)),
-      );
+      const cost = this.#costOf('row', parts, along);
       return cost === null ? null : this.#row(region, along, parts, cost);
     });
     return cheapest(rows);
@@ -185,16 +194,24 @@ export class Search {
    * parts cost least when lessons are shared with every other part of the row that could be made alike.
    */
   #cheapestCuts(region: Region, along: Along, lines: readonly number[]): readonly (readonly number[])[] {
-    const parts = new Stretches(lines.length, (i, j) => {
-      const part = partBetween(region, along, lines[i] as number, lines[j] as number);
-      if (j > i + 1 && this.field.count(part) > MOST_IN_A_STRETCH) return null;
-      const plan = this.best(part, along);
-      return plan === null ? null : { cost: plan.cost, handed: this.#of(part).form.handed };
-    });
-    const alone = cheapestWay(lines.length, (i, j) => parts.alone(i, j));
-    const shared = cheapestWay(lines.length, (i, j) => parts.shared(i, j));
+    const stretches: (Stretch | null)[] = [];
+    for (let j = 1; j < lines.length; j += 1) {
+      for (let i = 0; i < j; i += 1) {
+        const isWhole = i === 0 && j === lines.length - 1;
+        stretches.push(isWhole ? null : this.#stretch(region, along, lines[i] as number, lines[j] as number, j - i));
+      }
+    }
+    const { alone, shared } = stretchCosts(stretches);
+    const ways = [cheapestWay(lines.length, alone), cheapestWay(lines.length, shared)];
     // With pins there may be no way at all.
-    return [alone, shared].filter((way) => way.length > 0).map((way) => way.map((place) => lines[place] as number));
+    return ways.filter((way) => way.length > 0).map((way) => way.map((place) => lines[place] as number));
+  }
+
+  /** The part of a row between two lines; null when there is none, or it is too large to reach over a cut. */
+  #stretch(region: Region, along: Along, start: number, end: number, steps: number): Stretch | null {
+    const part = partBetween(region, along, start, end);
+    if (steps > 1 && this.field.count(part) > MOST_IN_A_STRETCH) return null;
+    return this.#of(part).inRow[along];
   }
 
   #row(region: Region, along: Along, parts: readonly Region[], cost: Cost, free: { readonly free?: true } = {}): Plan {
@@ -204,23 +221,23 @@ export class Search {
     };
   }
 
-  /** What a row costs; null when a part of it cannot be made. */
-  #rowCost(parts: readonly Region[], plans: readonly (Plan | null)[]): Cost | null {
-    const costs = this.#together(parts, plans);
-    return costs === null ? null : sum([partCost('row', parts.length), ...costs]);
-  }
-
-  /** What parts of one thing cost; those that are alike are learnt once. Null when any of them cannot be made. */
-  #together(parts: readonly Region[], plans: readonly (Plan | null)[]): readonly Cost[] | null {
-    const learnt = new Set<number>();
-    const costs: Cost[] = [];
-    for (const [i, plan] of plans.entries()) {
-      if (plan === null) return null;
-      const { handed } = this.#of(parts[i] as Region).form;
-      costs.push(learnt.has(handed) ? { effort: plan.cost.effort, lessons: 0 } : plan.cost);
-      learnt.add(handed);
+  /**
+   * What parts cost sewn together; those that are alike are learnt once. Null when any of them cannot be made.
+   * @param within the direction of the row they are parts of, where a part must not be a row in the same direction
+   */
+  #costOf(kind: 'row' | 'ring', parts: readonly Region[], within?: Along): Cost | null {
+    let { effort, lessons } = partCost(kind, parts.length);
+    const learnt: number[] = [];
+    for (const part of parts) {
+      const { form, best, inRow } = this.#of(part);
+      const cost = within === undefined ? best?.cost : inRow[within]?.cost;
+      if (cost === undefined) return null;
+      effort += cost.effort;
+      if (learnt.includes(form.handed)) continue;
+      lessons += cost.lessons;
+      learnt.push(form.handed);
     }
-    return costs;
+    return { effort, lessons };
   }
 
   /** The box of a part from the top left corner of what it is part of. */
@@ -268,17 +285,18 @@ export class Search {
 
   #ringOf(region: Region, { core, arms }: RegionRing): Plan | null {
     const parts = [core, ...arms.map((arm) => arm.region)];
-    const costs = this.#together(
-      parts,
-      parts.map((part) => this.best(part)),
-    );
-    if (costs === null) return null;
+    const cost = this.#costOf('ring', parts);
+    if (cost === null) return null;
     const decide = () => {
       const logs = mapFour(arms, ({ side, region: arm }) => ({ side, box: this.#boxIn(region, arm) }));
       return { kind: 'ring', core: this.#boxIn(region, core), logs } as const;
     };
-    return { decide, cost: sum([partCost('ring', parts.length), ...costs]) };
+    return { decide, cost };
   }
 }
 
 const UNIT = { kind: 'unit' } as const;
+
+function isSame(a: readonly number[], b: readonly number[]): boolean {
+  return a.length === b.length && a.every((line, i) => line === b[i]);
+}

@@ -6,55 +6,54 @@ export interface Stretch {
   readonly handed: number;
 }
 
-/** Every part there could be in a row, by the places of its two ends among the row's lines; the whole row is none. */
-export class Stretches {
-  readonly #parts: (Stretch | null)[][] = [];
-  readonly #alike = new Map<number, number>();
-
-  constructor(lines: number, part: (i: number, j: number) => Stretch | null) {
-    for (let i = 0; i < lines; i += 1) {
-      const row: (Stretch | null)[] = [];
-      for (let j = i + 1; j < lines; j += 1) {
-        const stretch = i === 0 && j === lines - 1 ? null : part(i, j);
-        row[j] = stretch;
-        if (stretch !== null) this.#alike.set(stretch.handed, (this.#alike.get(stretch.handed) ?? 0) + 1);
-      }
-      this.#parts.push(row);
-    }
+/**
+ * What every part there could be in a row costs: by itself, and when its lessons are shared among all that look like it; endless
+ * where there is none.
+ * @param parts from line i to line j, in the order of `placeOf`
+ */
+export function stretchCosts(parts: readonly (Stretch | null)[]): {
+  readonly alone: readonly number[];
+  readonly shared: readonly number[];
+} {
+  const alike = new Map<number, number>();
+  for (const part of parts) if (part !== null) alike.set(part.handed, (alike.get(part.handed) ?? 0) + 1);
+  const alone: number[] = [];
+  const shared: number[] = [];
+  for (const part of parts) {
+    alone.push(part === null ? Number.POSITIVE_INFINITY : total(part.cost));
+    shared.push(
+      part === null
+        ? Number.POSITIVE_INFINITY
+        : part.cost.effort + part.cost.lessons / (alike.get(part.handed) as number),
+    );
   }
+  return { alone, shared };
+}
 
-  #at(i: number, j: number): Stretch | null {
-    return this.#parts[i]?.[j] ?? null;
-  }
-
-  /** What a part costs by itself; endless when it cannot be made. */
-  alone(i: number, j: number): number {
-    const part = this.#at(i, j);
-    return part === null ? Number.POSITIVE_INFINITY : total(part.cost);
-  }
-
-  /** What it costs when its lessons are shared among all that look like it. */
-  shared(i: number, j: number): number {
-    const part = this.#at(i, j);
-    if (part === null) return Number.POSITIVE_INFINITY;
-    return part.cost.effort + part.cost.lessons / (this.#alike.get(part.handed) ?? 1);
-  }
+/** Where the part from line i to a later line j stands: those that end at one line follow one another. */
+function placeOf(i: number, j: number): number {
+  return (j * (j - 1)) / 2 + i;
 }
 
 /**
  * The cheapest way from the first line to the last.
- * @param cost of the part from one line to a later one
+ * @param costs of the part from each line to each later one, in the order of `placeOf`
  * @returns the places of the lines on the way, without the first and the last
  */
-export function cheapestWay(lines: number, cost: (i: number, j: number) => number): readonly number[] {
+export function cheapestWay(lines: number, costs: readonly number[]): readonly number[] {
   const least: number[] = [0];
   const before: number[] = [-1];
   for (let j = 1; j < lines; j += 1) {
-    least[j] = Number.POSITIVE_INFINITY;
+    let cost = Number.POSITIVE_INFINITY;
+    let from = -1;
     for (let i = 0; i < j; i += 1) {
-      const here = (least[i] as number) + SEAM + cost(i, j);
-      if (here < (least[j] as number) - 1e-9) [least[j], before[j]] = [here, i];
+      const here = (least[i] as number) + SEAM + (costs[placeOf(i, j)] as number);
+      if (here >= cost - 1e-9) continue;
+      cost = here;
+      from = i;
     }
+    least.push(cost);
+    before.push(from);
   }
   const way: number[] = [];
   for (let j = before[lines - 1] as number; j > 0; j = before[j] as number) way.unshift(j);
