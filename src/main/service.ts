@@ -62,6 +62,7 @@ export function makeService(needs: ServiceNeeds): Service {
     },
     removePattern: async (input) => library.removePattern(id(input)),
     recipes: async (input) => recipes.find(take(inputs.recipes, input, 'The search')),
+    countRecipes: async (input) => recipes.count(take(inputs.recipes, input, 'The search')),
     openRecipe: async (input) => recipes.open(id(input)),
     keptRecipes: async (input) => recipes.kept(take(inputs.ids, input, 'The list')),
     recipeRevisions: async (input) => recipes.revisions(id(input)),

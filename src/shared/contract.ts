@@ -34,6 +34,8 @@ export interface Contract {
    * list is asked for in parts: at most `atMost` cards after the first `from`.
    */
   recipes(search: RecipeSearch): Promise<readonly RecipeCard[]>;
+  /** How many recipes match, in all. */
+  countRecipes(search: RecipeSearch): Promise<number>;
   openRecipe(id: string): Promise<Recipe>;
   /** Those of the recipes that are kept here, with their newest revision; for what a pattern carries or a recipe holds. */
   keptRecipes(ids: readonly string[]): Promise<readonly KeptRecipe[]>;
@@ -96,6 +98,7 @@ export const CALLS: Readonly<Record<keyof Contract, true>> = {
   savePattern: true,
   removePattern: true,
   recipes: true,
+  countRecipes: true,
   openRecipe: true,
   keptRecipes: true,
   recipeRevisions: true,

@@ -35,6 +35,10 @@ const NOT_HERE: Refusal = { kind: 'not-found', words: 'Nothing by that name is k
 export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost {
   const kept = new Map(patterns.map((pattern) => [pattern.id, { pattern, revision: 1 }]));
   const shelf = new Map(recipes.map((recipe) => [recipe.id, recipe]));
+  const matching = (words: string) =>
+    [...shelf.values()].filter(({ name, tags }) =>
+      `${name} ${tags.join(' ')}`.toLowerCase().includes(words.toLowerCase()),
+    );
   const revisions = new Map(recipes.map((recipe) => [recipe.id, [recipe]]));
   const beds = new Map<string, Mattress>();
   const saved: Pattern[] = [];
@@ -105,10 +109,10 @@ export function fakeHost({ patterns, recipes = [], first }: FakeShelf): FakeHost
       kept.delete(id);
     },
     recipes: async ({ words, from = 0, atMost = 10_000 }) =>
-      [...shelf.values()]
-        .filter(({ name, tags }) => `${name} ${tags.join(' ')}`.toLowerCase().includes(words.toLowerCase()))
+      matching(words)
         .slice(from, from + atMost)
         .map(recipeCard),
+    countRecipes: async ({ words }) => matching(words).length,
     openRecipe: async (id) => found(shelf.get(id)),
     keptRecipes: async (ids) =>
       ids.flatMap((id) => {

@@ -12,6 +12,7 @@ import type { RecipeWork } from './recipeWork.ts';
 /** The calls of the contract that keep and find recipes, for inputs that have been checked. */
 export interface RecipeCalls {
   find(search: RecipeQuery): Promise<readonly RecipeCard[]>;
+  count(search: RecipeQuery): Promise<number>;
   open(id: string): Recipe;
   kept(ids: readonly string[]): readonly KeptRecipe[];
   revisions(id: string): readonly RecipeRevision[];
@@ -44,6 +45,10 @@ export function makeRecipes(store: Store, reader: Reader, work: RecipeWork): Rec
     async find(search) {
       if ((search.facets ?? []).length > 0) await ready();
       return store.recipes.find(search).map(({ body, ...found }) => cardOf(found, sound(reader.recipe(body))));
+    },
+    async count(search) {
+      if ((search.facets ?? []).length > 0) await ready();
+      return store.recipes.count(search);
     },
     open,
     close: () => clearTimeout(timer),

@@ -9,6 +9,8 @@ import { writerOf } from './writeRecipe.ts';
 /** The recipes of the library. Every call that changes something answers once the change is on disk. */
 export interface Recipes {
   find(search: RecipeQuery): readonly FoundRecipe[];
+  /** How many there are to find, in whatever part they are asked for. */
+  count(search: RecipeQuery): number;
   read(id: string): KeptRecipe | null;
   /**
    * Answers the revision: the next one, or the last when the recipe says what it said then. A starter recipe that the
@@ -39,7 +41,7 @@ export function recipesIn(database: Database, now: () => Date): Recipes {
     return database.prepare('DELETE FROM recipe WHERE id = ?').run(id).changes > 0;
   });
   return {
-    find: finderOf(database),
+    ...finderOf(database),
     read: (id) => {
       const row = read.get(id);
       return row === undefined ? null : keptOf(row);

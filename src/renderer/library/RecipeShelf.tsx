@@ -77,12 +77,12 @@ export const RecipeShelf = memo(function RecipeShelf({ shelf, picked, onPick, fi
 /** How many there are, and a file of them all. */
 function FoundActs({ shelf }: { readonly shelf: Shelf }) {
   const studio = useStudio();
-  const count = shelf.recipes.length;
+  const { count } = shelf;
   if (count === 0) return null;
   return (
     <>
       <span className={styles.count} role="status">
-        {count === 1 ? '1 recipe' : `${count}${shelf.all ? '' : ' or more'} recipes`}
+        {count === 1 ? '1 recipe' : `${count} recipes`}
       </span>
       <Button tone="bare" small onPress={() => void giveFound(studio, shelf.wishes)}>
         Save them as a file

@@ -15,10 +15,11 @@ const MARGIN = 8;
 const MOST_ASKED = 10;
 
 /** Asks for more of the whole shelf until the picked card is on it: one that was brought in may stand at its end. */
-function useFetched(picked: string | undefined, there: boolean, { recipes, all, wishes, more }: Shelf): void {
+function useFetched(picked: string | undefined, there: boolean, { recipes, count, wishes, more }: Shelf): void {
   const asked = useRef({ for: picked, times: 0 });
   const whole = wishes.words === '' && !isFiltered(wishes.filters);
   const length = recipes.length;
+  const all = length >= count;
   useEffect(() => {
     if (asked.current.for !== picked) asked.current = { for: picked, times: 0 };
     if (picked === undefined || there || all || !whole || length === 0 || asked.current.times >= MOST_ASKED) return;

@@ -12,8 +12,8 @@ export interface Shelf {
   readonly wishes: Wishes;
   readonly patterns: readonly PatternCard[];
   readonly recipes: readonly RecipeCard[];
-  /** Whether these are all the recipes there are for the wishes. */
-  readonly all: boolean;
+  /** How many recipes there are for the wishes; those that are here are the first of them. */
+  readonly count: number;
   /** True until the first answer is here. */
   readonly waiting: boolean;
   /** Asks for the next recipes; does nothing when all are here. */
@@ -22,15 +22,17 @@ export interface Shelf {
   readonly again: () => void;
 }
 
-type Found = Pick<Shelf, 'wishes' | 'patterns' | 'recipes' | 'all'>;
+type Found = Pick<Shelf, 'wishes' | 'patterns' | 'recipes' | 'count'>;
 
-const NOTHING: Found = { wishes: NO_WISHES, patterns: [], recipes: [], all: true };
+const NOTHING: Found = { wishes: NO_WISHES, patterns: [], recipes: [], count: 0 };
 
 async function find(host: Contract, wishes: Wishes): Promise<Found> {
-  const first = { ...searchFor(wishes), from: 0, atMost: AT_A_TIME };
-  const [patterns, recipes] = await Promise.all([host.patterns(), host.recipes(first)]);
+  const search = searchFor(wishes);
+  const first = { ...search, from: 0, atMost: AT_A_TIME };
+  const asked = [host.patterns(), host.recipes(first), host.countRecipes(search)] as const;
+  const [patterns, recipes, count] = await Promise.all(asked);
   const matching = patterns.filter((card) => matches(card, wishes.words));
-  return { wishes, patterns: matching, recipes, all: recipes.length < AT_A_TIME };
+  return { wishes, patterns: matching, recipes, count };
 }
 
 function matches({ title, designer }: PatternCard, words: string): boolean {
@@ -63,10 +65,12 @@ export function useShelf(wishes: Wishes): Shelf {
   const asking = useRef(wishes);
   asking.current = wishes;
   const more = useCallback(() => {
-    if (found === null || found.all || found.wishes !== asking.current) return;
+    if (found === null || found.recipes.length >= found.count || found.wishes !== asking.current) return;
     const next = { ...searchFor(found.wishes), from: found.recipes.length, atMost: AT_A_TIME };
     void host.recipes(next).then((recipes) => {
-      const longer = { ...found, recipes: [...found.recipes, ...recipes], all: recipes.length < AT_A_TIME };
+      // An answer without recipes means that some were removed meanwhile: nothing more is asked for.
+      const known = recipes.length === 0 ? found.recipes.length : found.count;
+      const longer = { ...found, recipes: [...found.recipes, ...recipes], count: known };
       setFound((before) => (before === found ? longer : before));
     });
   }, [host, found]);

@@ -31,7 +31,7 @@ export function PagesHead({ pages, draft }: { readonly pages: Pages; readonly dr
           Page before
         </Button>
         <p className={styles.where} aria-live="polite">
-          {all ? `${count} pages` : `Page ${page} of ${Math.max(count, page)}`}
+          {whereWords(all, page, count)}
         </p>
         <Button small isDisabled={page >= count || all} onPress={() => turnTo(page + 1)}>
           Next page
@@ -52,6 +52,12 @@ export function PagesHead({ pages, draft }: { readonly pages: Pages; readonly dr
       )}
     </header>
   );
+}
+
+/** Which page; nothing as long as none is made. */
+function whereWords(all: boolean, page: number, count: number): string {
+  if (count === 0) return '';
+  return all ? `${count} pages` : `Page ${page} of ${Math.max(count, page)}`;
 }
 
 function State({ pages, draft }: { readonly pages: Pages; readonly draft: boolean }) {

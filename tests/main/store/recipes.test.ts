@@ -32,6 +32,7 @@ describe('looking for a recipe', () => {
 
   it('puts a name before a summary', () => {
     expect(found('geese')).toEqual(['geese', 'square']);
+    expect(store.recipes.count({ words: 'geese' })).toBe(2);
   });
 
   it('reads past accents, capitals, hyphens and marks of the query language', () => {
@@ -56,6 +57,7 @@ describe('looking for a recipe', () => {
   });
 
   it('gives a long list in parts that neither overlap nor leave out', () => {
+    expect(store.recipes.count({ words: '', atMost: 2 })).toBe(4);
     const parts = [0, 2, 4].map((from) => store.recipes.find({ words: '', from, atMost: 2 }).map(({ id }) => id));
     expect(parts).toEqual([['four', 'geese'], ['square', 'ile'], []]);
   });
