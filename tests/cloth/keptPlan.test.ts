@@ -40,9 +40,24 @@ describe('a plan that is kept with the pattern', () => {
     expect(sandOf(narrower)).toEqual(sandOf({ ...narrower, plans: [] }));
   });
 
-  it('cannot claim more than its own length', () => {
-    const boasting = keepPlan.apply(demo, { plan: { ...plan, bound: 400 } });
-    expect(sandOf(boasting)?.bound).toBe(sandOf(demo)?.length.value);
+  it('that claims what cannot be is let go, and told where it stands', () => {
+    for (const bound of [live.length + 0.5, 400]) {
+      const boasting = keepPlan.apply(demo, { plan: { ...plan, bound } });
+      expect(sandOf(boasting)).toMatchObject({ bound: live.bound, proven: live.proven, disproved: true });
+      const told = workOut(boasting).findings.filter(({ where }) => where.path === 'plans[0]');
+      expect(told).toMatchObject([{ level: 'look', where: { size: 'Cot' } }]);
+      expect(told[0]?.what).toContain('Sand in Cot');
+    }
+    expect(workOut(kept).findings).toEqual(worked.findings);
+  });
+
+  it('that claims too little for a plan longer than need be is let go, too', () => {
+    const longer = plan.strips.map((strip) => ({ ...strip, height: strip.height + 1 }));
+    const bound = longer.reduce((sum, { height, times }) => sum + height * times, 0);
+    expect(plannerWith({ ...plan, bound, strips: longer })(kinds, 40)).toMatchObject({
+      length: live.length,
+      disproved: true,
+    });
   });
 
   it('is passed over when it is not sound, however it was changed', () => {

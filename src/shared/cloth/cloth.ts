@@ -101,6 +101,8 @@ export interface CuttingPlan {
   readonly proven: boolean;
   /** Area of the pieces over area of the strips. */
   readonly used: number;
+  /** Set when the pattern keeps a plan for it whose proof cannot be true; this is the usual plan then. */
+  readonly disproved?: true;
 }
 
 /** What a buyer needs of one fabric. */

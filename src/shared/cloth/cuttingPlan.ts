@@ -6,8 +6,8 @@ import { type LetteredKind, laidFor } from './planPieces.ts';
 import type { Kind, Packed } from './strips/kinds.ts';
 import { planStrips, type StripPlan } from './strips/planStrips.ts';
 
-/** Whatever plans strips: at once, or with a proof. */
-export type Planner = (kinds: readonly Kind[], width: Inches) => StripPlan;
+/** Whatever plans strips: at once, or with a proof. `disproved` when a plan that was kept claimed what cannot be. */
+export type Planner = (kinds: readonly Kind[], width: Inches) => StripPlan & { readonly disproved?: true };
 
 /** How one fabric is cut: strips across the usable width, with the proof of how little cloth can do. */
 export function cuttingPlan(
@@ -29,6 +29,7 @@ export function cuttingPlan(
     bound: plan.bound,
     proven: plan.proven,
     used: cloth === 0 ? 1 : area / cloth,
+    ...(plan.disproved ? { disproved: true as const } : {}),
   };
 }
 

@@ -13,14 +13,15 @@ export function keptFor({ plans }: Pattern, size: string, fabric: string): KeptP
 
 /**
  * Plans as usual, but takes a kept plan when it cuts exactly what is asked for, from this width, and the usual plan is no
- * shorter. A kept plan that is not sound is passed over without a word: the usual one is always there.
+ * shorter. A kept plan for other pieces is passed over without a word: the pattern has changed since. One whose bound is more than
+ * the usual plan takes is disproved by it: the usual one is taken and marked, so that it can be told.
  */
 export function plannerWith(kept: KeptPlan | undefined): Planner {
   if (kept === undefined) return planStrips;
   return (kinds, width) => {
     const plan = soundPlan(kept, kinds as readonly LetteredKind[], width);
-    if (plan?.proven) return plan;
     const live = planStrips(kinds, width);
+    if (plan !== null && longer(kept.bound, Math.min(live.length, plan.length))) return { ...live, disproved: true };
     if (plan === null || longer(plan.length, live.length)) return live;
     const bound = Math.min(plan.length, Math.max(plan.bound, live.bound));
     return { ...plan, bound, proven: same(plan.length, bound) };

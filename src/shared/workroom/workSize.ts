@@ -51,7 +51,7 @@ export function workSize(pattern: Pattern, laid: LaidSize, fabricOf: FabricOf, l
   const cloth = clothFor({ quilt, blocks, fabricOf, pattern, letters });
   const path = pathOf(pattern, size);
   const sewn = fitSize(pattern, size, quilt, used, blocks, path);
-  const findings = [...sewn.findings, ...fitCloth(cloth, pattern.house, size, path)];
+  const findings = [...sewn.findings, ...fitCloth(cloth, pattern, size, path)];
   return { size, quilt, blocks, pressing: pressSize(laid), cloth, points: sewn.points, findings };
 }
 
