@@ -42,10 +42,14 @@ function hangs({ finished }: Quilt, { width, length }: Mattress): Hangs {
   return { sides: (finished.width.value - width) / 2, foot: finished.height.value - length };
 }
 
-/** What lies on the mattress stays light; what hangs over its sides and its foot is in the shade. */
+/**
+ * What lies on the mattress stays light; what hangs over its sides and its foot is in the shade. A mattress the quilt does not
+ * cover is not drawn: it would lie over what stands beside the quilt.
+ */
 export function BedOver({ quilt, bed }: { readonly quilt: Quilt; readonly bed: Mattress }) {
   const [wide, high] = [quilt.finished.width.value, quilt.finished.height.value];
-  const { sides } = hangs(quilt, bed);
+  const { sides, foot } = hangs(quilt, bed);
+  if (sides < 0 || foot < 0) return null;
   const top = `M${sides} 0h${bed.width}v${bed.length}h${-bed.width}Z`;
   return (
     <svg
