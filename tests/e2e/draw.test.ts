@@ -141,7 +141,7 @@ describeWithTool('chromium', 'drawing a block', () => {
     const before = await units(page);
     await tableOf(page).focus();
     await keys(page, 'c', 'ArrowRight', 'Enter', 'ArrowRight', 'Enter');
-    await page.getByRole('alert').getByText('There is a seam already at 1.5 across, 0 down.').waitFor();
+    await page.getByRole('alert').getByText('There is a seam already at 1½ across, 0 down.').waitFor();
     await keys(page, 'Escape', 'ArrowDown', 'Enter');
     await page.getByRole('alert').getByText('A cut starts on an edge or at a corner.').waitFor();
     await keys(page, 'Escape', 'm', 'Enter');

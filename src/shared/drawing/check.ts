@@ -2,6 +2,7 @@ import type { Finding } from '../measure/finding.ts';
 import { arcBetween, outlinePoints, pointAt } from './curve.ts';
 import { type Drawing, doubleArea } from './drawing.ts';
 import { beside, distance, SLIP } from './near.ts';
+import { placeText } from './spot.ts';
 import type { Box, Point } from './turn.ts';
 import { edgesOf } from './vertex.ts';
 
@@ -25,7 +26,7 @@ function pinchFindings(drawing: Drawing, path: string): readonly Finding[] {
     const twice = outline.find((vertex, i) => outline.indexOf(vertex) !== i);
     if (twice === undefined) return [];
     const point = pointAt(drawing, twice);
-    const what = `A patch meets itself at ${placeText(point)}.`;
+    const what = `A patch meets itself at ${onGrid(point)}.`;
     return [{ level: 'stops', what, where: at(path, point, point), mend: 'Cut it in two there.' }];
   });
 }
@@ -50,7 +51,7 @@ function slipFindings(drawing: Drawing, path: string): readonly Finding[] {
   const { points } = drawing;
   const pairs = points.flatMap((a, i) => {
     const b = points.slice(i + 1).find((other) => distance(a, other) < SLIP);
-    return b === undefined ? [] : [{ what: `Two corners are a hair apart at ${placeText(a)}.`, a, b }];
+    return b === undefined ? [] : [{ what: `Two corners are a hair apart at ${onGrid(a)}.`, a, b }];
   });
   const edges = edgesOf(drawing).filter(([a, b]) => arcBetween(drawing, a, b) === null);
   const off = points.flatMap((point, index) => {
@@ -61,7 +62,7 @@ function slipFindings(drawing: Drawing, path: string): readonly Finding[] {
     });
     return edge === undefined
       ? []
-      : [{ what: `A corner is a hair off an edge at ${placeText(point)}.`, a: point, b: point }];
+      : [{ what: `A corner is a hair off an edge at ${onGrid(point)}.`, a: point, b: point }];
   });
   return [...pairs, ...off].slice(0, 12).map(({ what, a, b }) => {
     return { level: 'stops', what, where: at(path, a, b), mend: 'Put it on the grid, or on the edge itself.' };
@@ -80,7 +81,7 @@ export function drawingNotes(drawing: Drawing, grid: number, path: string): read
     const width = (doubleArea(outline) / round) * grid;
     if (width >= NARROWEST) return [];
     const [first] = outline as readonly [Point];
-    const what = `A patch at ${placeText(first)} is a sliver, narrower than its own seam allowance.`;
+    const what = `A patch at ${onGrid(first)} is a sliver, narrower than its own seam allowance.`;
     return [{ level: 'look', what, where: at(path, first, first), mend: 'Join it with a neighbour or widen it.' }];
   });
 }
@@ -92,7 +93,7 @@ function outside(drawing: Drawing, path: string): readonly Finding[] {
   const away = drawing.points.find((p) => p.x < 0 || p.y < 0 || p.x > drawing.width || p.y > drawing.height);
   if (away === undefined) return [];
   return [
-    { level: 'stops', what: `A patch reaches outside the block at ${placeText(away)}.`, where: at(path, away, away) },
+    { level: 'stops', what: `A patch reaches outside the block at ${onGrid(away)}.`, where: at(path, away, away) },
   ];
 }
 
@@ -108,11 +109,11 @@ function edgeFindings(drawing: Drawing, path: string): readonly Finding[] {
     const from = point(a);
     const to = point(b);
     if ((walked.get(`${a}>${b}`) ?? 0) > 1) {
-      findings.push({ level: 'stops', what: `Two patches overlap at ${placeText(from)}.`, where: at(path, from, to) });
+      findings.push({ level: 'stops', what: `Two patches overlap at ${onGrid(from)}.`, where: at(path, from, to) });
     } else if (!walked.has(`${b}>${a}`) && !onOutline(from, to, drawing)) {
       findings.push({
         level: 'stops',
-        what: `There is a gap in the block at ${placeText(from)}.`,
+        what: `There is a gap in the block at ${onGrid(from)}.`,
         where: at(path, from, to),
       });
     }
@@ -132,8 +133,8 @@ function onOutline(a: Point, b: Point, { width, height }: Drawing): boolean {
   return (a.x === b.x && (a.x === 0 || a.x === width)) || (a.y === b.y && (a.y === 0 || a.y === height));
 }
 
-function placeText(point: Point): string {
-  return `${Number(point.x.toFixed(3))} across, ${Number(point.y.toFixed(3))} down on its grid`;
+function onGrid(point: Point): string {
+  return `${placeText(point)} on its grid`;
 }
 
 function at(path: string, a: Point, b: Point): { path: string; box: Box } {

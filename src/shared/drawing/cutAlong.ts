@@ -3,7 +3,8 @@ import { checkDrawing } from './check.ts';
 import type { Drawing } from './drawing.ts';
 import { halfway, isOnEdge, type Leg, meetings } from './meet.ts';
 import { distance, MEANT } from './near.ts';
-import { type Cut, maybeSplitPatch, patchAt, placeText } from './split.ts';
+import { type Cut, maybeSplitPatch, patchAt } from './split.ts';
+import { placeText } from './spot.ts';
 import { type Point, turnPoint } from './turn.ts';
 import { turnsOf, type Ways } from './ways.ts';
 

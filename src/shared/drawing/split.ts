@@ -2,6 +2,7 @@ import { accept, type Maybe, refuse } from '../measure/finding.ts';
 import { arcBetween, arcMiddle, arcPoints, outlinePoints, pointAt } from './curve.ts';
 import { type Drawing, doubleArea, type Patch } from './drawing.ts';
 import { beside, isInside, isOneVertex, sideOf } from './near.ts';
+import { placeText } from './spot.ts';
 import type { Point } from './turn.ts';
 import { edgesOf, withLooseVertex, withVertexAt } from './vertex.ts';
 
@@ -59,11 +60,6 @@ function apart(drawing: Drawing, from: number, to: number): Drawing {
 
 function areJoined(drawing: Drawing, a: number, b: number): boolean {
   return edgesOf(drawing).some(([p, q]) => (p === a && q === b) || (p === b && q === a));
-}
-
-export function placeText({ x, y }: Point): string {
-  const short = (value: number) => String(Number(value.toFixed(3)));
-  return `${short(x)} across, ${short(y)} down`;
 }
 
 /** The way of the cut as points, its ends among them. */

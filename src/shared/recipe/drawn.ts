@@ -1,7 +1,8 @@
 import { buildDrawing } from '../drawing/build.ts';
 import { checkDrawing } from '../drawing/check.ts';
 import type { Drawing } from '../drawing/drawing.ts';
-import { type Cut, maybeSplitPatch, patchAt, placeText } from '../drawing/split.ts';
+import { type Cut, maybeSplitPatch, patchAt } from '../drawing/split.ts';
+import { placeText } from '../drawing/spot.ts';
 import { accept, type Finding, type Maybe } from '../measure/finding.ts';
 import type { DrawingBody } from './schema.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { patchWords, placeWords, spotWords } from '../../../src/renderer/block/draw/placeWords.ts';
+import { patchWords, placeWords } from '../../../src/renderer/block/draw/placeWords.ts';
+import { placeText } from '../../../src/shared/drawing/spot.ts';
 import { at, drawn, roleName, three } from './blocks.ts';
 
 const drawing = drawn(4, three);
@@ -17,8 +18,8 @@ describe('a place as it is spoken', () => {
   });
 
   test('has fractions where a grid has them, and decimals where none would do', () => {
-    expect(spotWords(at(4 / 3, 2.9289321))).toBe('1⅓ across, 2.929 down');
-    expect(spotWords(at(-1e-12, 1 / 8))).toBe('0 across, ⅛ down');
+    expect(placeText(at(4 / 3, 2.9289321))).toBe('1⅓ across, 2.929 down');
+    expect(placeText(at(-1e-12, 1 / 8))).toBe('0 across, ⅛ down');
   });
 });
 

@@ -1,3 +1,4 @@
+import { placeText } from '../../../shared/drawing/spot.ts';
 import { removePin } from '../../../shared/pattern/edits/index.ts';
 import { methodNamed } from '../../../shared/piecing/methods/index.ts';
 import type { DrawingBody } from '../../../shared/recipe/schema.ts';
@@ -5,7 +6,6 @@ import { PanelPart } from '../../app/SidePanel.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { useAct } from '../../state/hooks.tsx';
 import styles from './panel.module.css';
-import { spotWords } from './placeWords.ts';
 import type { DrawnBlock } from './useDrawn.ts';
 
 type Pin = NonNullable<DrawingBody['pins']>[number];
@@ -39,7 +39,7 @@ export function PinsPart({ drawn: { body, recipe } }: { readonly drawn: DrawnBlo
 /** A pin in words. */
 function pinWords({ first, unit, method }: Pin): string {
   const [a, b] = first ?? unit ?? [[0, 0] as const, [0, 0] as const];
-  const ends = `${spotWords({ x: a[0], y: a[1] })} to ${spotWords({ x: b[0], y: b[1] })}`;
+  const ends = `${placeText({ x: a[0], y: a[1] })} to ${placeText({ x: b[0], y: b[1] })}`;
   if (first !== undefined) return `Sewn last: the seam from ${ends}`;
   const by = method === undefined ? '' : `, made as ${(methodNamed(method)?.name ?? method).toLowerCase()}`;
   return `One unit from ${ends}${by}`;

@@ -1,4 +1,5 @@
 import { distance } from '../../../shared/drawing/near.ts';
+import { placeText } from '../../../shared/drawing/spot.ts';
 import { addPin, removePin } from '../../../shared/pattern/edits/index.ts';
 import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
 import { BackTo } from '../../parts/BackTo.tsx';
@@ -8,7 +9,6 @@ import { useAct, useRuler, useSelection } from '../../state/hooks.tsx';
 import type { SeamPicked } from '../../state/selection.ts';
 import styles from './panel.module.css';
 import { isSameStretch } from './picking.ts';
-import { spotWords } from './placeWords.ts';
 import type { DrawnBlock } from './useDrawn.ts';
 import { useTold } from './useTold.tsx';
 
@@ -41,7 +41,7 @@ export function SeamPanel({ drawn, picked, grid, onBack }: SeamPanelProps) {
     <SidePanel title="Seam" kind={`Block ${block}`}>
       <BackTo onPress={onBack}>Block {block}</BackTo>
       <p>
-        From {spotWords(a)} to {spotWords(b)}: {ruler.length(distance(a, b) * grid)} finished.
+        From {placeText(a)} to {placeText(b)}: {ruler.length(distance(a, b) * grid)} finished.
       </p>
       {isSameStretch(whole, near) ? null : (
         <Choice

@@ -1,7 +1,7 @@
 import { distance } from '../../../shared/drawing/near.ts';
+import { placeText } from '../../../shared/drawing/spot.ts';
 import type { Point } from '../../../shared/drawing/turn.ts';
 import type { Act } from './acts.ts';
-import { spotWords } from './placeWords.ts';
 
 /** What a hand has done once it has given all the places an act needs. */
 export type Deed =
@@ -42,20 +42,20 @@ function pressCut(places: readonly Point[], place: Point, ground: Ground): Press
   const onEdge = ground.isOnEdge(place);
   if (last === undefined) {
     if (!onEdge) return { places, trouble: 'A cut starts on an edge or at a corner.' };
-    return { places: [place], said: `The cut begins at ${spotWords(place)}.` };
+    return { places: [place], said: `The cut begins at ${placeText(place)}.` };
   }
   if (distance(last, place) < SAME) return { places };
   const all = [...places, place];
   if (onEdge) return { places, deed: { kind: 'cut', places: all } };
-  return { places: all, said: `The cut bends at ${spotWords(place)}.` };
+  return { places: all, said: `The cut bends at ${placeText(place)}.` };
 }
 
 function pressArc(places: readonly Point[], place: Point, ground: Ground): Pressed {
   const [centre, start] = places;
-  if (centre === undefined) return { places: [place], said: `The compass stands at ${spotWords(place)}.` };
+  if (centre === undefined) return { places: [place], said: `The compass stands at ${placeText(place)}.` };
   if (distance(places.at(-1) as Point, place) < SAME) return { places };
   if (!ground.isOnEdge(place)) return { places, trouble: 'The compass is opened, and swung, to a place on an edge.' };
-  if (start === undefined) return { places: [centre, place], said: `Opened to ${spotWords(place)}.` };
+  if (start === undefined) return { places: [centre, place], said: `Opened to ${placeText(place)}.` };
   return { places, deed: { kind: 'cut', places: [start, place], centre } };
 }
 
@@ -68,7 +68,7 @@ function pressJoin([first]: readonly Point[], place: Point, ground: Ground): Pre
 function pressMove([from]: readonly Point[], place: Point, ground: Ground): Pressed {
   if (from === undefined) {
     if (!ground.isCorner(place)) return { places: [], trouble: 'There is no corner here to move.' };
-    return { places: [place], said: `The corner at ${spotWords(place)} is in hand.` };
+    return { places: [place], said: `The corner at ${placeText(place)} is in hand.` };
   }
   if (distance(from, place) < SAME) return { places: [from] };
   return { places: [from], deed: { kind: 'move', from, to: place } };

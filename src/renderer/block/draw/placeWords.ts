@@ -3,25 +3,15 @@ import type { Drawing } from '../../../shared/drawing/drawing.ts';
 import { alongOf } from '../../../shared/drawing/meet.ts';
 import { distance, MEANT } from '../../../shared/drawing/near.ts';
 import { patchAt } from '../../../shared/drawing/split.ts';
+import { placeText } from '../../../shared/drawing/spot.ts';
 import type { Point } from '../../../shared/drawing/turn.ts';
-import { fractionOf } from '../../../shared/measure/fraction.ts';
 
 /** What a role is called. */
 export type RoleName = (role: string) => string;
 
-/** “3 across, 2 down”. */
-export function spotWords({ x, y }: Point): string {
-  return `${fractionOf(rounded(x))} across, ${fractionOf(rounded(y))} down`;
-}
-
-/** What scaling left a hair off is not to be spoken. */
-function rounded(value: number): number {
-  return Number(value.toFixed(9)) + 0;
-}
-
 /** A place and what is there, as it is spoken: “3 across, 2 down, corner of Star points”. */
 export function placeWords(drawing: Drawing, place: Point, roleName: RoleName): string {
-  return `${spotWords(place)}, ${thingAt(drawing, place, roleName)}`;
+  return `${placeText(place)}, ${thingAt(drawing, place, roleName)}`;
 }
 
 function thingAt(drawing: Drawing, place: Point, roleName: RoleName): string {
@@ -54,6 +44,6 @@ function named(patches: Drawing['patches'], roleName: RoleName): string {
 /** A patch as it is spoken: “Star points, patch 3 of 12, about 2½ across, 1 down”. */
 export function patchWords(drawing: Drawing, patch: number, at: Point, roleName: RoleName): string {
   const role = drawing.patches[patch]?.role ?? '';
-  const spot = spotWords({ x: Math.round(at.x * 4) / 4, y: Math.round(at.y * 4) / 4 });
+  const spot = placeText({ x: Math.round(at.x * 4) / 4, y: Math.round(at.y * 4) / 4 });
   return `${roleName(role)}, patch ${patch + 1} of ${drawing.patches.length}, about ${spot}`;
 }

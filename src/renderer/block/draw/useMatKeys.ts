@@ -1,11 +1,12 @@
 import { type KeyboardEvent, useState } from 'react';
 import type { Drawing } from '../../../shared/drawing/drawing.ts';
+import { placeText } from '../../../shared/drawing/spot.ts';
 import type { Point, Turn } from '../../../shared/drawing/turn.ts';
 import { turnOfKey } from '../../parts/turning/turnWords.ts';
 import { useSelection } from '../../state/hooks.tsx';
 import { type Act, isOfPlaces } from './acts.ts';
 import { boxAbout, isSameStretch, seamsRound, toggled } from './picking.ts';
-import { patchWords, placeWords, type RoleName, spotWords } from './placeWords.ts';
+import { patchWords, placeWords, type RoleName } from './placeWords.ts';
 import { MARK_WORDS, type SnapMark } from './snap.ts';
 import { middleOf, nextPatch, stepped, wayOf } from './towards.ts';
 import type { Hand } from './useHand.ts';
@@ -70,7 +71,7 @@ export function useMatKeys(needs: KeysNeeds) {
     if (setting !== null) {
       const next = stepped(setting.corner, way, by, drawing);
       setting.at(next);
-      hand.say(spotWords(next));
+      hand.say(placeText(next));
       return true;
     }
     return isOfPlaces(act) ? goTo(stepped(cursor, way, by, drawing)) : goToPatch(nextPatch(drawing, patch, way));
@@ -96,7 +97,7 @@ export function useMatKeys(needs: KeysNeeds) {
     const next = seams[(now + 1) % seams.length];
     if (next === undefined) return false;
     select(next);
-    hand.say(`Seam from ${spotWords(next.seam[0])} to ${spotWords(next.seam[1])}`);
+    hand.say(`Seam from ${placeText(next.seam[0])} to ${placeText(next.seam[1])}`);
     return true;
   };
 

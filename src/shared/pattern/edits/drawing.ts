@@ -2,7 +2,8 @@ import { type CutWay, maybeCutAlong } from '../../drawing/cutAlong.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { maybeMergePatches, maybeMoveVertex } from '../../drawing/merge.ts';
 import { type DrawnPart, maybePastePart, turnPart } from '../../drawing/part.ts';
-import { patchAt, placeText } from '../../drawing/split.ts';
+import { patchAt } from '../../drawing/split.ts';
+import { gridText, placeText } from '../../drawing/spot.ts';
 import { type Point, type Turn, turnPoint } from '../../drawing/turn.ts';
 import { vertexAt } from '../../drawing/vertex.ts';
 import { imagesOf, turnsOf, type Ways } from '../../drawing/ways.ts';
@@ -36,7 +37,7 @@ function fromTo(from: Point | undefined, to: Point | undefined): string {
 
 /** “2, 1”: short enough to stand beside “Undo”. */
 function spot({ x, y }: Point): string {
-  return `${Number(x.toFixed(2))}, ${Number(y.toFixed(2))}`;
+  return `${gridText(x)}, ${gridText(y)}`;
 }
 
 /** Joins the patches that hold these places into one; it keeps the role of the first. */

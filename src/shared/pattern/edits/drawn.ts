@@ -1,5 +1,5 @@
 import type { Drawing } from '../../drawing/drawing.ts';
-import { placeText } from '../../drawing/split.ts';
+import { placeText } from '../../drawing/spot.ts';
 import type { Point } from '../../drawing/turn.ts';
 import { accept, type Maybe, refuse } from '../../measure/finding.ts';
 import { drawnBody, readDrawnBody } from '../../recipe/drawn.ts';

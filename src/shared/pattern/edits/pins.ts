@@ -1,3 +1,4 @@
+import { gridText } from '../../drawing/spot.ts';
 import type { Point } from '../../drawing/turn.ts';
 import { accept, type Maybe, refuse } from '../../measure/finding.ts';
 import type { Edit } from '../edit.ts';
@@ -58,7 +59,7 @@ function edit<Args>(given: Omit<DrawingEdit<Args>, 'apply'> & { maybe(p: Pattern
 }
 
 function at([{ x, y }]: Ends): string {
-  return ` at ${Number(x.toFixed(2))}, ${Number(y.toFixed(2))}`;
+  return ` at ${gridText(x)}, ${gridText(y)}`;
 }
 
 function pinOf(args: PinArgs): Pin {
