@@ -12,7 +12,7 @@ import { Notes } from './Notes.tsx';
 import { QuiltInSight } from './QuiltInSight.tsx';
 import { RulerDialog } from './RulerDialog.tsx';
 import { Settings } from './Settings.tsx';
-import { SidePanelPlace, useSidePanelFilled } from './SidePanel.tsx';
+import { SidePanelPlace, useQuiltShown, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
 import { SkipLinks } from './SkipLinks.tsx';
 import { viewOf } from './views.tsx';
@@ -23,7 +23,8 @@ export function Frame() {
   const view = useStudioState((state) => state.view);
   const open = useStudioState(({ history }) => history !== null);
   const sizes = open && view !== 'library';
-  const sight = sizes && view !== 'quilt';
+  const shown = useQuiltShown();
+  const sight = sizes && view !== 'quilt' && !shown;
   useFocusInView(view);
   return (
     <div className={styles.frame} data-panel={panel || sight} data-view={view}>

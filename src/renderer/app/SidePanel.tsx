@@ -7,6 +7,9 @@ interface Slot {
   readonly setElement: (element: HTMLElement | null) => void;
   readonly filled: boolean;
   readonly fill: (by: 1 | -1) => void;
+  /** Whether the view shows the whole quilt itself. */
+  readonly ownQuilt: boolean;
+  readonly setOwnQuilt: (own: boolean) => void;
 }
 
 const SlotContext = createContext<Slot | null>(null);
@@ -21,14 +24,32 @@ function useSlot(): Slot {
 export function SidePanelProvider({ children }: { readonly children: ReactNode }) {
   const [element, setElement] = useState<HTMLElement | null>(null);
   const [count, setCount] = useState(0);
+  const [ownQuilt, setOwnQuilt] = useState(false);
   const fill = useCallback((by: 1 | -1) => setCount((before) => before + by), []);
-  const slot = useMemo<Slot>(() => ({ element, setElement, filled: count > 0, fill }), [element, count, fill]);
+  const slot = useMemo<Slot>(
+    () => ({ element, setElement, filled: count > 0, fill, ownQuilt, setOwnQuilt }),
+    [element, count, fill, ownQuilt],
+  );
   return <SlotContext.Provider value={slot}>{children}</SlotContext.Provider>;
 }
 
 /** Whether a view has put anything into the side panel. */
 export function useSidePanelFilled(): boolean {
   return useSlot().filled;
+}
+
+/** Whether the view on the table shows the whole quilt itself. */
+export function useQuiltShown(): boolean {
+  return useSlot().ownQuilt;
+}
+
+/** For a view with the whole quilt in it: the frame's small one does not stand beside it then. */
+export function useOwnQuilt(): void {
+  const { setOwnQuilt } = useSlot();
+  useEffect(() => {
+    setOwnQuilt(true);
+    return () => setOwnQuilt(false);
+  }, [setOwnQuilt]);
 }
 
 /** The place in the frame where the side panel stands. */

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { FabricNeed } from '../../../shared/cloth/cloth.ts';
 import { cuttingFigure, letterOf } from '../../../shared/diagrams/cuttingFigure.ts';
 import type { Ink } from '../../../shared/diagrams/figure.ts';
@@ -6,6 +6,7 @@ import { sheetsFigure } from '../../../shared/diagrams/sheetsFigure.ts';
 import type { Ruler } from '../../../shared/measure/ruler.ts';
 import type { Fabric } from '../../../shared/pattern/schema.ts';
 import type { WorkedOut, WorkedSize } from '../../../shared/workroom/workedOut.ts';
+import { Button } from '../../parts/Button.tsx';
 import { Figure, type FigureProps, type Picked } from '../../parts/figure/Figure.tsx';
 import { Mark } from '../../parts/Mark.tsx';
 import { Why } from '../../parts/Why.tsx';
@@ -26,19 +27,26 @@ interface FabricPlanProps {
   readonly inks: readonly Ink[];
 }
 
+/** More different pieces or strips than this are drawn only when they are asked for: the window would stand still. */
+const MOST_DRAWN = 48;
+
 /** One fabric: sheet by sheet and strip by strip, to scale. */
 export function FabricPlan({ fabric, need, worked, size, inks }: FabricPlanProps) {
   const { plan, sheets } = need;
   const ruler = useRuler();
   const lines = size.cloth.pieces.filter((line) => line.fabric === fabric.id);
   const lit = useLitIn(lines.map(({ letter }) => letter));
+  const [all, setAll] = useState(false);
+  const drawn = all ? Number.POSITIVE_INFINITY : MOST_DRAWN;
+  const more = Math.max(lines.length, plan.strips.length, sheets?.plans.length ?? 0) > drawn;
   const strips = useMemo(
-    () => cuttingFigure(plan.fabric, plan.width, plan.strips, lit, ruler.units),
-    [plan, lit, ruler],
+    () => cuttingFigure(plan.fabric, plan.width, plan.strips.slice(0, drawn), lit, ruler.units),
+    [plan, lit, ruler, drawn],
   );
   const cut = useMemo(
-    () => (sheets === undefined ? null : sheetsFigure(fabric.id, sheets, sheets.plans, lit, ruler.units)),
-    [sheets, fabric.id, lit, ruler],
+    () =>
+      sheets === undefined ? null : sheetsFigure(fabric.id, sheets, sheets.plans.slice(0, drawn), lit, ruler.units),
+    [sheets, fabric.id, lit, ruler, drawn],
   );
   return (
     <article className={styles.plan} id={`cut-${fabric.id}`}>
@@ -59,9 +67,18 @@ export function FabricPlan({ fabric, need, worked, size, inks }: FabricPlanProps
         </span>
       </p>
       <Prove worked={worked} size={size} need={need} />
-      <PieceKeys lines={lines} label={`Pieces of ${fabric.name}`} />
+      <PieceKeys lines={lines.slice(0, drawn)} label={`Pieces of ${fabric.name}`} />
       {cut === null ? null : <CutFigure figure={cut} inks={inks} />}
       {plan.stripCount === 0 ? null : <CutFigure figure={strips} inks={inks} />}
+      {more ? (
+        <p className="small">
+          The first {MOST_DRAWN} of {lines.length} pieces and {plan.strips.length} different strips are shown; the
+          charts have all.{' '}
+          <Button small tone="bare" aria-label={`Show all of ${fabric.name}`} onPress={() => setAll(true)}>
+            Show all
+          </Button>
+        </p>
+      ) : null}
     </article>
   );
 }
