@@ -8,7 +8,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const project = join(dirname(fileURLToPath(import.meta.url)), '..');
-const source = join(project, 'src/main/cli/index.ts');
+const source = join(project, 'src/main/cli/start.js');
 const built = join(project, 'out/main/cli.js');
 // Node reads TypeScript anywhere but inside node_modules, where an installed copy lives.
 const program = project.split(/[\\/]/).includes('node_modules') && existsSync(built) ? built : source;

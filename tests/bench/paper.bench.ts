@@ -28,7 +28,7 @@ async function wholeProgram(): Promise<number> {
   const root = fileURLToPath(new URL('../../', import.meta.url));
   const folder = mkdtempSync(join(tmpdir(), 'bench-paper-'));
   const pattern = 'resources/demo/harbour-lights.pattern.json';
-  const words = ['src/main/cli/index.ts', 'publish', pattern, '--paper', 'letter', '--out', folder];
+  const words = ['src/main/cli/start.js', 'publish', pattern, '--paper', 'letter', '--out', folder];
   const run = promisify(execFile);
   try {
     return await median(() => run(process.execPath, words, { cwd: root }), { warm: 1, timed: 7 });

@@ -1,7 +1,8 @@
-// The terminal program: `piecewright fit FILE`, and so on. Nothing heavy is loaded before it is known what is wanted.
+// The terminal program: `piecewright fit FILE`, and so on. Nothing heavy is loaded before it is known what is wanted. It is
+// started by `start.js`.
 import { enableCompileCache } from 'node:module';
 
-// Keeps what Node made of the sources for the next time: half of a short command's time.
+// For whoever starts this file itself, or the built program.
 enableCompileCache();
 
 const { runCli } = await import('./runCli.ts');
