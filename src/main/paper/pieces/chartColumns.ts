@@ -11,14 +11,22 @@ export interface Column {
   readonly align: Align;
 }
 
-/** Letters and the gap between columns, points, tried in turn until no word has to be broken. */
-const SETTINGS = [
+/** Letters and the gap between columns, points. */
+interface Setting {
+  readonly size: number;
+  readonly gap: number;
+}
+
+/** Tried in turn until no word has to be broken: first the full size, in which lines may stay whole as well. */
+const FULL: readonly Setting[] = [
   { size: 9.5, gap: 14 },
   { size: 9.5, gap: 9 },
+];
+const SMALLER: readonly Setting[] = [
   { size: 9, gap: 8 },
   { size: 8.5, gap: 8 },
-  { size: 8, gap: 7 },
-] as const;
+];
+const SMALLEST: Setting = { size: 8, gap: 7 };
 const ALIGN: Readonly<Record<string, Align>> = { left: 'left', right: 'right', centre: 'center' };
 /** A head may take so many lines rather than widen its column; more when that spares the lines of the rows. */
 const HEAD_LINES = [2, 3, 5] as const;
@@ -33,16 +41,37 @@ export function columnsOf(
   chart: Chart,
   indent = 0,
 ): { readonly columns: readonly Column[]; readonly size: number } {
-  const tried = SETTINGS.map(({ size, gap }) => {
-    const room = desk.sheet.frameWidth - gap * (chart.columns.length - 1);
-    return { size, gap, room, wants: indented(wantsFor(desk, chart, size, room), indent) };
-  });
-  const full = tried.filter(({ size }) => size === SETTINGS[0].size);
-  const unbroken = full.find(({ wants, room }) => sum(wants.map((want) => want.whole)) <= room);
+  const full = FULL.map((setting) => tried(desk, chart, setting, indent));
   const best =
-    unbroken ?? tried.find(({ wants, room }) => sum(wants.map((want) => want.least)) <= room) ?? tried.at(-1);
-  if (best === undefined) throw new Error('A chart has no size to be set in');
+    full.find(({ wants, room }) => sum(wants.map((want) => want.whole)) <= room) ??
+    full.find(fits) ??
+    firstThatFits(desk, chart, indent);
   return { columns: placed(chart, sharedOut(chart, best.wants, best.room), best.gap), size: best.size };
+}
+
+interface Tried extends Setting {
+  /** What the columns share between them, points. */
+  readonly room: number;
+  readonly wants: readonly Wants[];
+}
+
+function tried(desk: Desk, chart: Chart, { size, gap }: Setting, indent: number): Tried {
+  const room = desk.sheet.frameWidth - gap * (chart.columns.length - 1);
+  return { size, gap, room, wants: indented(wantsFor(desk, chart, size, room), indent) };
+}
+
+/** Whether no word has to be broken. */
+function fits({ wants, room }: Tried): boolean {
+  return sum(wants.map((want) => want.least)) <= room;
+}
+
+/** The largest of the smaller settings in which no word has to be broken, else the smallest. */
+function firstThatFits(desk: Desk, chart: Chart, indent: number): Tried {
+  for (const setting of SMALLER) {
+    const one = tried(desk, chart, setting, indent);
+    if (fits(one)) return one;
+  }
+  return tried(desk, chart, SMALLEST, indent);
 }
 
 function indented(wants: readonly Wants[], indent: number): Wants[] {
