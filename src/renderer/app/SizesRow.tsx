@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import type { WorkedOut } from '../../shared/workroom/workedOut.ts';
 import { Mark, markWord } from '../parts/Mark.tsx';
@@ -16,20 +16,27 @@ export function SizesRow() {
   const current = useCurrentSize();
   const compare = useCompare();
   const studio = useStudio();
+  const row = useRef<HTMLElement>(null);
+  const shown = compare ? ALL : (current?.size.id ?? ALL);
+  // Many sizes are wider than the window: the one looked at is brought into it.
+  useEffect(() => {
+    const chosen = row.current?.querySelector(`[data-size="${CSS.escape(shown)}"]`);
+    chosen?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [shown]);
   const choose = (key: unknown) => (key === ALL ? studio.compareSizes(true) : studio.chooseSize(String(key)));
   return (
-    <section id="sizes" className={styles.row} aria-label="Sizes" tabIndex={-1}>
+    <section ref={row} id="sizes" className={styles.row} aria-label="Sizes" tabIndex={-1}>
       {worked === null ? null : (
         <ToggleButtonGroup
           className={styles.group ?? ''}
           aria-label="Size looked at"
           disallowEmptySelection
-          selectedKeys={[compare ? ALL : (current?.size.id ?? ALL)]}
+          selectedKeys={[shown]}
           onSelectionChange={(keys) => choose([...keys][0])}
         >
           <Sizes worked={worked} />
           {worked.sizes.length > 1 ? (
-            <ToggleButton id={ALL} className={styles.all ?? ''}>
+            <ToggleButton id={ALL} data-size={ALL} className={styles.all ?? ''}>
               All sizes
             </ToggleButton>
           ) : null}
@@ -63,7 +70,7 @@ function Sizes({ worked }: { readonly worked: WorkedOut }) {
     const level = sizeLevel(worked, size);
     const { width, height } = quilt.finished;
     return (
-      <ToggleButton key={size.id} id={size.id} className={styles.size ?? ''}>
+      <ToggleButton key={size.id} id={size.id} data-size={size.id} className={styles.size ?? ''}>
         <SmallQuilt worked={worked} sized={sized} fit={standing / tallest} />
         <span className={styles.words}>
           <span className={styles.name}>{size.name}</span>

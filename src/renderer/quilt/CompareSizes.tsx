@@ -20,8 +20,26 @@ interface CompareSizesProps {
 
 const GAP = 40;
 const AROUND = 24;
-/** Name, measure and fit below each quilt, pixels. */
+/** Name, measure and fit below each quilt, pixels; and more for names that take three lines. */
 const WORDS = 108;
+const MORE_WORDS = 42;
+const SHORT_NAME = 16;
+/** The narrowest column that words can be read in, pixels. */
+const NARROWEST = 104;
+
+/** Pixels for an inch when quilts stand side by side and none is given less than the least room. */
+export function scaleFor(widths: readonly number[], room: number, least: number): number {
+  let [share, narrow]: [number, readonly number[]] = [0, []];
+  for (let before = -1; before !== narrow.length; ) {
+    before = narrow.length;
+    const wide = widths.filter((width) => !narrow.includes(width)).reduce((sum, width) => sum + width, 0);
+    const few = widths.filter((width) => narrow.includes(width)).length;
+    if (wide === 0) return share;
+    share = (room - few * least) / wide;
+    narrow = widths.filter((width) => width * share < least);
+  }
+  return share;
+}
 
 /** Every size side by side, all to one scale. */
 export function CompareSizes({ worked, over }: CompareSizesProps) {
@@ -29,15 +47,17 @@ export function CompareSizes({ worked, over }: CompareSizesProps) {
   const room = useRoom(list);
   const bedOf = useBeds();
   const tallest = Math.max(...worked.sizes.map(({ quilt }) => quilt.finished.height.value));
-  const across = worked.sizes.reduce((sum, { quilt }) => sum + quilt.finished.width.value, 0);
+  const widths = worked.sizes.map(({ quilt }) => quilt.finished.width.value);
+  const words = WORDS + (worked.sizes.some(({ size }) => size.name.length > SHORT_NAME) ? MORE_WORDS : 0);
   const free = room.width - 2 * AROUND - GAP * (worked.sizes.length - 1);
-  const scale = Math.min(free / across, (room.height - 2 * AROUND - WORDS) / tallest);
+  const least = Math.min(NARROWEST, (0.8 * free) / widths.length);
+  const scale = Math.min(scaleFor(widths, free, least), (room.height - 2 * AROUND - words) / tallest);
   return (
     <ul ref={list} className={styles.compare} data-grey={over.has('grey')} data-squint={over.has('squint')}>
       {scale <= 0
         ? null
         : worked.sizes.map((size) => (
-            <li key={size.size.id}>
+            <li key={size.size.id} style={{ width: Math.max(least, size.quilt.finished.width.value * scale) }}>
               <OneSize worked={worked} size={size} scale={scale} over={over} bed={bedOf(size.quilt)} />
             </li>
           ))}
@@ -76,11 +96,15 @@ function OneSize({ worked, size, scale, over, bed }: OneSizeProps) {
         <Figure figure={figure} inks={inks} fit={scale} />
         {bed === null ? null : <BedOver quilt={quilt} bed={bed} />}
       </span>
-      <span className={styles.comparedName}>{size.size.name}</span>
-      <span className={styles.facts}>{ruler.size(quilt.finished.width.value, quilt.finished.height.value)}</span>
-      {bed === null ? null : <span className={styles.facts}>{bedWords(quilt, bed, ruler)}</span>}
-      <span className={styles.comparedFit}>
-        <Mark of={level} /> {markWord(level)}
+      <span className={styles.comparedWords}>
+        <span className={styles.comparedName} title={size.size.name}>
+          {size.size.name}
+        </span>
+        <span className={styles.facts}>{ruler.size(quilt.finished.width.value, quilt.finished.height.value)}</span>
+        {bed === null ? null : <span className={styles.facts}>{bedWords(quilt, bed, ruler)}</span>}
+        <span className={styles.comparedFit}>
+          <Mark of={level} /> {markWord(level)}
+        </span>
       </span>
     </Button>
   );
