@@ -124,6 +124,26 @@ describe('recipe', () => {
     expect(complained).toMatch(/wrong\.json, line \d+: “Paw”: \[1\]\.finished must be more than 0\.$/);
   });
 
+  // By geometry: an eight-point star has eight set-in corners, a log cabin and a nine-patch only straight seams.
+  test('tells the skills a block asks for, and what each way of making a unit costs', async () => {
+    const { said } = await run(
+      'recipe',
+      starterFile('eight-point-star'),
+      starterFile('nine-patch'),
+      starterFile('shoo-fly'),
+      '--json',
+    );
+    const [star, nine, fly] = JSON.parse(said).recipes;
+    expect(star.block.skills).toContain('set-in-seams');
+    expect(nine.block.skills).toEqual(['full-seams']);
+    // Four half-square triangles two at a time are two squares of each fabric; eight at a time one larger square of each, four to
+    // spare.
+    const made = fly.block.units.find(({ name }: { name: string }) => name === 'Half-square triangle');
+    const prices = [made.method, ...made.others].map(({ id, pieces, spare }) => [id, pieces, spare]);
+    expect(prices).toContainEqual(['hst-two', 4, 0]);
+    expect(prices).toContainEqual(['hst-eight', 2, 4]);
+  });
+
   test('a recipe that cannot be drawn ends with findings', async () => {
     const paw = JSON.parse(readFileSync(starterFile('paw'), 'utf8'));
     const path = join(folder, 'gap.recipe.json');

@@ -11,6 +11,7 @@ import { unitName } from '../../shared/piecing/unitNames.ts';
 import type { SizedBlock, SizedUnit } from '../../shared/quilt/sized.ts';
 import type { Recipe } from '../../shared/recipe/schema.ts';
 import { type MethodPrice, methodPrices } from '../../shared/workroom/methodPrices.ts';
+import { type Skill, skillsOf } from '../../shared/workroom/recipeFacets.ts';
 import { workOut } from '../../shared/workroom/workOut.ts';
 
 /** What `recipe` tells of one recipe. */
@@ -29,6 +30,8 @@ export interface RecipeFacts {
 export interface BlockFacts {
   readonly grid: { readonly width: number; readonly height: number };
   readonly patches: number;
+  /** What its maker must be able to do. */
+  readonly skills: readonly Skill[];
   readonly units: readonly UnitFacts[];
   /** How it is sewn; units by their number. */
   readonly seams: BlockPart;
@@ -82,6 +85,7 @@ export function recipeFacts(recipe: Recipe, library: readonly Recipe[]): RecipeF
   const facts: BlockFacts = {
     grid: { width: drawing.width, height: drawing.height },
     patches: drawing.patches.length,
+    skills: skillsOf(block.piecing),
     units: sized.units.map((unit) => unitFacts(unit, sized, worked.pattern.house)),
     seams: root,
     pieces: size.cloth.pieces.filter(({ use }) => use.some((one) => one.block !== null)),

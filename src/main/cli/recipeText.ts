@@ -3,6 +3,7 @@ import { plain } from '../../shared/measure/traced.ts';
 import type { BlockPart } from '../../shared/piecing/piecing.ts';
 import { isLeaf } from '../../shared/piecing/tree.ts';
 import { writeToken } from '../../shared/recipe/token.ts';
+import { skillName } from '../../shared/workroom/facetTerms.ts';
 import { afterCutText, cutSizeText, usedFor } from './pieceWords.ts';
 import type { BlockFacts, RecipeFacts } from './recipeFacts.ts';
 import { tableText } from './table.ts';
@@ -21,11 +22,12 @@ export function recipeText({ name, id, finished, roles, block }: Omit<RecipeFact
 }
 
 function blockParts(block: BlockFacts, roles: RecipeFacts['roles']): readonly string[] {
-  const { grid, patches, units } = block;
+  const { grid, patches, skills, units } = block;
   const kinds = units.length === 1 ? 'one kind of unit' : `${units.length} kinds of units`;
   const number = new Map(units.map(({ key }, i) => [key, i + 1]));
   return [
     `  ${patches} patches on a grid of ${grid.width} by ${grid.height}, from ${kinds}`,
+    `  Skills: ${skills.map((skill) => skillName(skill).toLowerCase()).join(', ')}`,
     unitsTable(block),
     `  Sewn together, units by their number and quarter turns\n${seamLines(block.seams, number, 2).join('\n')}`,
     '  Cut for one block',

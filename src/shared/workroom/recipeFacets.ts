@@ -117,7 +117,8 @@ function commonDivisor(a: number, b: number): number {
   return b === 0 ? a : commonDivisor(b, a % b);
 }
 
-function skillsOf({ root, units }: Piecing): readonly Skill[] {
+/** What a maker of a block must be able to do. */
+export function skillsOf({ root, units }: Pick<Piecing, 'root' | 'units'>): readonly Skill[] {
   const { partial, setIn, curved } = seamCensus(root, units);
   const hard: Skill[] = [];
   if (partial > 0) hard.push('partial-seams');
