@@ -225,7 +225,7 @@ describeWithTool('chromium', 'drawing a block', () => {
     await page.getByRole('button', { name: 'Draw a new block' }).click();
     const dialog = page.getByRole('dialog', { name: 'A new block' });
     await dialog.getByLabel('Name').fill('Flood');
-    await dialog.getByText('choosing units').click();
+    await dialog.getByText('Choosing units').click();
     await dialog.getByRole('button', { name: 'Choose units' }).click();
     const grid = page.getByRole('grid', { name: /^Units of block C/ });
     await grid.focus();

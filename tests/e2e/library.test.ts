@@ -56,7 +56,7 @@ describeWithTool('chromium', 'the library', () => {
     await page.getByRole('searchbox').fill('bear');
     await block(page, /^Bear’s paw/).click();
     await panel(page).getByText('Seven-patch, 7 equal parts').waitFor();
-    await panel(page).getByText('7, 14″').waitFor();
+    await panel(page).getByText('7″, 14″').waitFor();
     expect(await axeTrouble(page)).toEqual([]);
     const download = page.waitForEvent('download');
     await panel(page).getByRole('button', { name: 'Save as a file' }).click();

@@ -8,6 +8,7 @@ import { BlockParameters } from './BlockParameters.tsx';
 import { BlockSizes } from './BlockSizes.tsx';
 import { DrawFreely } from './draw/DrawFreely.tsx';
 import { SizePart } from './draw/SizePart.tsx';
+import { NotInQuilt } from './NotInQuilt.tsx';
 import { RemoveBlock } from './RemoveBlock.tsx';
 import type { ShownBlock } from './useShownBlock.ts';
 
@@ -23,6 +24,7 @@ export function BlockPanel({ shown }: { readonly shown: ShownBlock }) {
         needed="A block needs a name."
         onChange={(name) => studio.act(renameBlock, { block: choice.id, name })}
       />
+      <NotInQuilt choice={choice} />
       {shown.worked === undefined ? null : <DrawFreely shown={shown} block={shown.worked} />}
       {recipe === undefined ? null : <BlockParameters choice={choice} recipe={recipe} />}
       {recipe === undefined ? null : <BlockFabrics choice={choice} recipe={recipe} />}

@@ -1,6 +1,7 @@
 import type { PDFDocumentProxy, PDFPageProxy, RenderTask } from 'pdfjs-dist';
 import { useEffect, useRef, useState } from 'react';
 import styles from './pages.module.css';
+import { PAPER_INCHES, usePagesState } from './pagesStore.ts';
 
 interface PageCanvasProps {
   readonly pdf: PDFDocumentProxy;
@@ -16,6 +17,8 @@ interface PageCanvasProps {
 export function PageCanvas({ pdf, number, width, withWords = false }: PageCanvasProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [words, setWords] = useState('');
+  const [drawn, setDrawn] = useState(false);
+  const paper = PAPER_INCHES[usePagesState((state) => state.paper)];
 
   useEffect(() => {
     let stopped = false;
@@ -29,6 +32,7 @@ export function PageCanvas({ pdf, number, width, withWords = false }: PageCanvas
       const text = withWords ? await wordsOf(page) : '';
       if (stopped || canvas.current === null) return;
       swapIn(canvas.current, fresh.canvas, width);
+      setDrawn(true);
       setWords(text);
     };
     draw().catch(() => undefined); // A page given up half way is replaced by the next one.
@@ -40,7 +44,14 @@ export function PageCanvas({ pdf, number, width, withWords = false }: PageCanvas
 
   return (
     <>
-      <canvas ref={canvas} className={styles.sheet} style={{ width }} role="img" aria-label={`Page ${number}`} />
+      <canvas
+        ref={canvas}
+        className={styles.sheet}
+        // A bare sheet of the paper until the page is drawn on it.
+        style={drawn ? { width } : { width, aspectRatio: `${paper.width} / ${paper.height}` }}
+        role="img"
+        aria-label={`Page ${number}`}
+      />
       {withWords && <p className="heard">{words}</p>}
     </>
   );

@@ -40,8 +40,8 @@ export function DrawNew({ onClose }: { readonly onClose: () => void }) {
           label="Made by"
           value={asked.made}
           options={[
-            { id: 'drawn', says: 'drawing it' },
-            { id: 'units', says: 'choosing units' },
+            { id: 'drawn', says: 'Drawing it' },
+            { id: 'units', says: 'Choosing units' },
           ]}
           onChange={(made) => set({ made })}
         />

@@ -4,6 +4,7 @@ import { TextField } from '../../parts/TextField.tsx';
 import { useAct } from '../../state/hooks.tsx';
 import { AnotherBlock } from '../AnotherBlock.tsx';
 import { BlockSizes } from '../BlockSizes.tsx';
+import { NotInQuilt } from '../NotInQuilt.tsx';
 import { RemoveBlock } from '../RemoveBlock.tsx';
 import type { ShownBlock } from '../useShownBlock.ts';
 import { GridPart } from './GridPart.tsx';
@@ -30,6 +31,7 @@ export function DrawnPanel({ shown, drawn }: DrawnPanelProps) {
         needed="A block needs a name."
         onChange={(name) => act(renameBlock, { block: choice.id, name })}
       />
+      <NotInQuilt choice={choice} />
       <GridPart drawn={drawn} />
       <RolesPart drawn={drawn} choice={choice} />
       {worked === undefined ? null : <SizePart shown={shown} piecing={worked.piecing} />}
