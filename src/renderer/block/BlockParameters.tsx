@@ -10,9 +10,10 @@ interface BlockParametersProps {
   readonly recipe: Recipe;
 }
 
-/** The numbers the recipe leaves open. */
+/** The numbers the recipe leaves open, and what it says of itself; nothing where it does neither. */
 export function BlockParameters({ choice, recipe }: BlockParametersProps) {
   const act = useAct();
+  if (recipe.summary === '' && recipe.parameters.length === 0) return null;
   return (
     <PanelPart title={`From the recipe “${recipe.name}”`}>
       {recipe.summary === '' ? null : <p className="quiet small">{recipe.summary}</p>}

@@ -1,11 +1,12 @@
 import { distance } from '../../../shared/drawing/near.ts';
 import { placeText } from '../../../shared/drawing/spot.ts';
+import { same, toRuler } from '../../../shared/measure/inches.ts';
 import { addPin, removePin } from '../../../shared/pattern/edits/index.ts';
 import { PanelPart, SidePanel } from '../../app/SidePanel.tsx';
 import { BackTo } from '../../parts/BackTo.tsx';
 import { Button } from '../../parts/Button.tsx';
 import { Choice } from '../../parts/Choice.tsx';
-import { useAct, useRuler, useSelection } from '../../state/hooks.tsx';
+import { useAct, usePattern, useRuler, useSelection } from '../../state/hooks.tsx';
 import type { SeamPicked } from '../../state/selection.ts';
 import styles from './panel.module.css';
 import { isSameStretch } from './picking.ts';
@@ -29,6 +30,11 @@ export function SeamPanel({ drawn, picked, grid, onBack }: SeamPanelProps) {
   const [, select] = useSelection();
   const { trouble, attempt } = useTold();
   const [a, b] = seam;
+  const { step } = usePattern().house;
+  const lengthText = (length: number) => {
+    const near = toRuler(length, step, 'near');
+    return same(near, length) ? ruler.length(length) : `about ${ruler.length(near)}`;
+  };
   const pinned = (body.pins ?? []).findIndex(({ first }) => {
     if (first === undefined) return false;
     const [[x1, y1], [x2, y2]] = first;
@@ -41,7 +47,7 @@ export function SeamPanel({ drawn, picked, grid, onBack }: SeamPanelProps) {
     <SidePanel title="Seam" kind={`Block ${block}`}>
       <BackTo onPress={onBack}>Block {block}</BackTo>
       <p>
-        From {placeText(a)} to {placeText(b)}: {ruler.length(distance(a, b) * grid)} finished.
+        From {placeText(a)} to {placeText(b)}: {lengthText(distance(a, b) * grid)} finished.
       </p>
       {isSameStretch(whole, near) ? null : (
         <Choice
