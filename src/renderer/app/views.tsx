@@ -30,6 +30,9 @@ export function viewOf(id: ViewId): ComponentType {
   return view;
 }
 
+/** The pattern comes first: so long the other views wait after the start, milliseconds. */
+const AFTER = 3000;
+
 /** Fetches every view while the window has nothing else to do, so that all are there should its host stop. */
 export function fetchViews(): void {
   const [next, ...rest] = Object.values(LOADS);
@@ -39,7 +42,7 @@ export function fetchViews(): void {
     const goOn = () => whenIdle(() => fetchOn(after, others));
     load().then(goOn, goOn);
   };
-  whenIdle(() => fetchOn(next, rest));
+  setTimeout(() => whenIdle(() => fetchOn(next, rest)), AFTER);
 }
 
 function whenIdle(run: () => void): void {
