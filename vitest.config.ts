@@ -29,6 +29,8 @@ export default defineConfig({
           name: 'machine',
           include: MACHINE.flatMap((folder) => [`${folder}/*.test.ts`, `${folder}/*.test.tsx`]),
           globalSetup: 'tests/helpers/runFolder.ts',
+          // What a window shows after an act may take as long as any other step of a browser on a busy machine.
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],
