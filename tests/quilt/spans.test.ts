@@ -88,7 +88,7 @@ describe('blocks of two sizes on one module', () => {
     };
     const stops = workOut(onPoint).findings.filter(({ level }) => level === 'stops');
     expect(stops.map(({ what }) => what)).toContain(
-      'On point the top is sewn in diagonal rows: a block that fills several places would cut into two of them, and no seam would run from edge to edge.',
+      `On point, ${base.sizes[0]?.name} is sewn in diagonal rows: a block that fills several places would cut into two of them, and no seam would run from edge to edge.`,
     );
   });
 

@@ -1,5 +1,5 @@
-import { inchesText } from '../../shared/measure/fraction.ts';
 import { type Units, unitsOn } from '../../shared/measure/metric.ts';
+import { rulerIn } from '../../shared/measure/ruler.ts';
 import { explain } from '../../shared/measure/traced.ts';
 import { bedTarget, plainTarget, type Target } from '../../shared/quilt/find/target.ts';
 import { findBundleSizes } from '../../shared/workroom/findBundleSizes.ts';
@@ -69,12 +69,12 @@ function headText({ target }: FoundSizes, units: Units): string {
 }
 
 function sizeText(size: FoundSize, place: number, units: Units): string {
-  const say = (length: number) => inchesText(length, units);
+  const ruler = rulerIn(units);
   const { across, down, block, borders, finished, yards, reasons } = size;
-  const changed = Object.entries(borders).map(([id, width]) => `border ${id} ${say(width)}`);
+  const changed = Object.entries(borders).map(([id, width]) => `border ${id} ${ruler.length(width)}`);
   const head = [
-    `${place}. ${say(finished.width.value)} × ${say(finished.height.value)}`,
-    `${across} by ${down} blocks of ${say(block)}`,
+    `${place}. ${ruler.size(finished.width.value, finished.height.value)}`,
+    `${across} by ${down} blocks of ${ruler.length(block)}`,
     ...changed,
     `${clothText(yards, units)} in all`,
   ].join(', ');

@@ -11,11 +11,12 @@ export function spansOf({ blocks }: Pick<Pattern, 'blocks'>): ReadonlyMap<string
   return new Map(blocks.flatMap(({ id, places = 1 }) => (places > 1 ? [[id, places] as const] : [])));
 }
 
-/** What settings that are sewn in one direction come apart into. */
-const UNPARTED = {
-  'on-point': 'On point the top is sewn in diagonal rows:',
-  strips: 'In strips the top is sewn strip by strip:',
-} as const;
+/** How settings come apart that are sewn in one direction. */
+function unparted(kind: 'on-point' | 'strips', size: string): string {
+  return kind === 'on-point'
+    ? `On point, ${size} is sewn in diagonal rows:`
+    : `In strips, ${size} is sewn strip by strip:`;
+}
 
 /**
  * Blocks of several sizes on a common module: a block that fills several places takes those to its right and below it, whatever
@@ -36,7 +37,7 @@ export function moduleCentre(
   };
   if (setting.kind !== 'straight')
     return refuse(
-      `${UNPARTED[setting.kind]} a block that fills several places would cut into two of them, and no seam would run from edge to edge.`,
+      `${unparted(setting.kind, size.name)} a block that fills several places would cut into two of them, and no seam would run from edge to edge.`,
       'setting.kind',
       'Put the smaller blocks together in one recipe, two by two, so that every block fills one place; or set the blocks straight.',
     );

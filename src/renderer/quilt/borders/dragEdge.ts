@@ -1,4 +1,4 @@
-import { isMetric } from '../../../shared/measure/metric.ts';
+import { rulerOn } from '../../../shared/measure/ruler.ts';
 import {
   setBorderEnds,
   setBorderEndsIn,
@@ -14,7 +14,7 @@ export type Edge = 'left' | 'right' | 'top' | 'bottom';
 
 /** How far an edge goes at once: a quarter inch, or half a centimetre; never finer than the ruler. */
 export function dragStep(step: number): number {
-  return isMetric(step) ? 5 / 25.4 : Math.max(0.25, step);
+  return Math.max(step, rulerOn(step).stepOf(1 / 4));
 }
 
 /** The width nearest to one asked for that falls on a step. */
