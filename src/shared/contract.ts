@@ -243,7 +243,7 @@ export interface ProveRequest {
   /** How long it may take. */
   readonly seconds: number;
   /** What it tells lengths in while it goes on; inches when left out. */
-  readonly units?: Units;
+  readonly units?: Units | undefined;
 }
 
 export interface Job {

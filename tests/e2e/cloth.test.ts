@@ -67,6 +67,8 @@ describeWithTool('chromium', 'the cloth view', () => {
     await way.getByText('Along the cloth, in one piece').click();
     await page.getByRole('button', { name: /^Undo: / }).waitFor();
     await cloth(page, 'Cutting');
+    // Figures are drawn once they are in sight.
+    await page.locator('#cut-deep').scrollIntoViewIfNeeded();
     // The sides of the Cot's Quay border are cut 47½ long (34 × 52 finished, borders sewn on sides first), so the cloth is.
     await page
       .getByText(/^47½″$/)
@@ -86,7 +88,7 @@ describeWithTool('chromium', 'the cloth view', () => {
     await panel.getByLabel('Price of one fat quarter').fill('3.5');
     await panel.getByLabel('Price of one fat quarter').press('Enter');
     await cloth(page, 'Kits');
-    await page.getByText('1 fat quarter of Buoy').waitFor();
+    await page.getByRole('listitem').filter({ hasText: '1 fat quarter of Buoy' }).waitFor();
     const table = page.getByRole('region', { name: 'What the cloth costs' });
     // Twelve kits of one fat quarter at 3.50: 42.
     await table.getByText('42.00').waitFor();
@@ -141,7 +143,7 @@ describeWithTool('chromium', 'the cloth view', () => {
     }
     await page.getByLabel('Between the marks').fill('4');
     await page.getByLabel('Between the marks').press('Enter');
-    await page.getByText('The part shows 8 × 6 inches of cloth.').waitFor();
+    await page.getByText(/^The part shows 8″ × 6″ of cloth/).waitFor();
     await page.getByRole('button', { name: 'Take this part' }).click();
     await panel.getByText('Shows 8″ × 6″ of cloth.').waitFor();
     await page.locator('#view pattern image').first().waitFor({ state: 'attached' });

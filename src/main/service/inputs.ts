@@ -40,6 +40,7 @@ const proveSchema: z.ZodType<ProveRequest> = z.strictObject({
     .max(5000),
   width: side,
   seconds: z.number().positive().max(600),
+  units: z.enum(['inches', 'centimetres']).optional(),
 });
 
 /** What each call of the contract takes, checked at run time. */

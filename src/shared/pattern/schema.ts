@@ -43,7 +43,9 @@ export const houseSchema = z.strictObject({
     .min(0)
     .max(20)
     .optional()
-    .describe('Pieces cut of every kind beyond those that are sewn, in case one goes wrong; left out, none.'),
+    .describe(
+      'Pieces for the blocks cut of every kind beyond those that are sewn, in case one goes wrong; left out, none.',
+    ),
   methods: z.record(z.string(), z.string()).default({}).describe('The way this house makes each kind of unit.'),
   oversize: oversizeSchema,
 });
