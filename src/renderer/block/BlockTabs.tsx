@@ -22,7 +22,7 @@ export function BlockTabs({ shown }: { readonly shown: ShownBlock }) {
         />
       ) : (
         <h2>
-          {choice.id} {choice.name}
+          Block {choice.id}, {choice.name}
         </h2>
       )}
       {size === null ? null : sized === undefined ? (
