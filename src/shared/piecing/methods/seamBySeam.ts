@@ -82,8 +82,8 @@ function cutStage(
 
 function squareWords(lines: readonly Triangles[]): string {
   const [once, twice] = [lines.some(({ from }) => from === 2), lines.some(({ from }) => from === 4)];
-  if (!twice) return 'Cut the squares for triangles once from corner to corner.';
-  if (!once) return 'Cut the squares for triangles on both diagonals.';
+  if (!twice) return 'Cut the squares for triangles once from corner to corner: two from each.';
+  if (!once) return 'Cut the squares for triangles on both diagonals: four from each.';
   return (
     'Cut the squares for triangles once from corner to corner, but on both diagonals those whose triangles lie with their ' +
     'long side at the edge of the unit.'
