@@ -8,7 +8,8 @@ export function csvText(head: readonly string[], rows: readonly (readonly (strin
  * are set off by an apostrophe.
  */
 function cellText(cell: string | number): string {
-  if (typeof cell === 'number') return String(cell);
+  // Finer than any ruler, coarser than what binary fractions leave over: 4.5, never 4.500000000000001.
+  if (typeof cell === 'number') return String(Number(cell.toFixed(6)));
   const safe = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
