@@ -19,7 +19,9 @@ export const renderer = {
     // Nothing is written into the page itself, so that it can forbid inline scripts and data addresses.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    chunkSizeWarningLimit: 1500,
+    // One style sheet beside the one script: each file asked for costs more than what it holds.
+    cssCodeSplit: false,
+    chunkSizeWarningLimit: 2000,
   },
   worker: { format: 'es' },
 } satisfies UserConfig;

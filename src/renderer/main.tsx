@@ -1,7 +1,6 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/App.tsx';
-import { fetchViews } from './app/views.tsx';
 import { followAddress } from './state/address.ts';
 import { onThreads } from './state/away/onThreads.ts';
 import { connect } from './state/host.ts';
@@ -14,7 +13,7 @@ import './theme/base.css';
 showAppearance(chosenAppearance());
 const studio = createStudio({ host: connect(), away: onThreads() });
 followAddress(studio, window);
-void studio.start().then(fetchViews);
+void studio.start();
 
 const root = document.getElementById('studio');
 if (root === null) throw new Error('index.html has no place for the studio');

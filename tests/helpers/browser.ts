@@ -9,7 +9,8 @@ export interface FoundBrowser {
   program(): { readonly executablePath: string; readonly env: Readonly<Record<string, string>> };
 }
 
-const installed = ['/usr/bin/chromium', '/usr/bin/chromium-browser'];
+// The headless shell comes first: a whole Chromium also draws its own toolbars, unseen, and takes nearly twice as long.
+const installed = ['/usr/bin/chromium-headless-shell', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
 
 /** The browser named by PIECEWRIGHT_CHROMIUM, else an installed one, else the one from npm, else nothing. */
 export function findBrowser(): FoundBrowser | undefined {
@@ -22,7 +23,10 @@ export function findBrowser(): FoundBrowser | undefined {
 /** Starts a browser without a window. The caller closes it. */
 export async function launchBrowser(): Promise<Browser> {
   const found = findBrowser();
-  if (!found) throw new Error('chromium is missing: install it, or set PIECEWRIGHT_CHROMIUM to its program');
+  if (!found)
+    throw new Error(
+      'a browser is missing: install chromium-headless-shell, or set PIECEWRIGHT_CHROMIUM to its program',
+    );
   const { executablePath, env } = found.program();
   return chromium.launch({
     executablePath,

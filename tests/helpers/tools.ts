@@ -5,7 +5,7 @@ import { findBrowser } from './browser.ts';
 
 /** What a machine needs for a tool: Debian's package that brings it. */
 const packageOf = {
-  chromium: 'chromium',
+  chromium: 'chromium-headless-shell',
   qpdf: 'qpdf',
   pdftotext: 'poppler-utils',
   pdffonts: 'poppler-utils',

@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useRef } from 'react';
+import { useEffect, useRef } from 'react';
 import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { useStudio, useStudioState } from '../state/hooks.tsx';
@@ -15,7 +15,7 @@ import { Settings } from './Settings.tsx';
 import { SidePanelPlace, useQuiltShown, useSidePanelFilled } from './SidePanel.tsx';
 import { SizesRow } from './SizesRow.tsx';
 import { SkipLinks } from './SkipLinks.tsx';
-import { viewOf } from './views.tsx';
+import { VIEWS } from './views.tsx';
 
 /** The frame around every view: the way at the top, the cloth in the middle, sizes and the fit line at the foot. */
 export function Frame() {
@@ -62,6 +62,7 @@ function Stage() {
   const open = useStudioState(({ history }) => history !== null);
   const closed = useStudioState((state) => state.closed);
   const studio = useStudio();
+  const View = VIEWS[view];
   if (closed !== null && view !== 'library') {
     return (
       <EmptyState
@@ -75,15 +76,7 @@ function Stage() {
   if (!open && view !== 'library') return null;
   return (
     <Mishap key={view}>
-      <Suspense fallback={null}>
-        <View id={view} />
-      </Suspense>
+      <View />
     </Mishap>
   );
-}
-
-/** Asked for by name each time, so that one that could not be fetched is fetched again. */
-function View({ id }: { readonly id: ViewId }) {
-  const Fetched = viewOf(id);
-  return <Fetched />;
 }

@@ -16,7 +16,7 @@ import { UnitList } from './UnitList.tsx';
 import { type ShownBlock, useShownBlock } from './useShownBlock.ts';
 
 /** One block of the pattern: the whole, its units, how each is made, and the recipe behind it. */
-export default function BlockView() {
+export function BlockView() {
   const shown = useShownBlock();
   const drawn = useDrawn(shown);
   useCommands(drawn === null ? BLOCK_COMMANDS : DRAW_COMMANDS);

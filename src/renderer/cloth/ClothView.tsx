@@ -24,7 +24,7 @@ const VIEW_OF: Readonly<Record<ClothPart, ComponentType<{ readonly worked: Worke
 };
 
 /** What is bought, how it is cut, and what it is cut from. */
-export default function ClothView() {
+export function ClothView() {
   const worked = useWorked();
   const part = useClothState((state) => state.part);
   useCommands(CLOTH_COMMANDS);

@@ -36,7 +36,7 @@ function filesAmong(items: readonly DropItem[]): Promise<readonly File[]> {
 const TAKEN = ['application/json', 'text/plain', 'application/octet-stream'];
 
 /** The library: patterns on a shelf, the house's block recipes below, what is picked at the side. */
-export default function LibraryView() {
+export function LibraryView() {
   const [words, setWords] = useState('');
   const [filters, setFilters] = useState(NO_FILTERS);
   const wishes = useMemo(() => ({ words, filters }), [words, filters]);

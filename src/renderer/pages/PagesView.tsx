@@ -16,7 +16,7 @@ import { pagesMade, settled, usePagesState } from './pagesStore.ts';
 import { type Pages, usePages } from './usePages.ts';
 
 /** The pattern's real pages, made again as the pattern changes, and everything that is printed but not sewn. */
-export default function PagesView() {
+export function PagesView() {
   const worked = useWorked();
   useCommands(PAGES_COMMANDS);
   if (worked === null) return null;

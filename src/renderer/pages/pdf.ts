@@ -1,11 +1,14 @@
-import { GlobalWorkerOptions, getDocument, type PDFDocumentProxy } from 'pdfjs-dist';
+import type { PDFDocumentProxy } from 'pdfjs-dist';
 import workerAddress from 'pdfjs-dist/build/pdf.worker.min.mjs?url';
 
-// The worker comes with the studio itself; nothing is fetched from anywhere else.
-GlobalWorkerOptions.workerSrc = workerAddress;
-
-/** Opens a PDF for drawing. The bytes are handed over to the drawing thread. */
-export function openPdf(data: Uint8Array<ArrayBuffer>): Promise<PDFDocumentProxy> {
+/**
+ * Opens a PDF for drawing. The bytes are handed over to the drawing thread. What reads PDFs is a fifth of all the code of
+ * the window, so it is fetched when the first PDF is here and not at the start.
+ */
+export async function openPdf(data: Uint8Array<ArrayBuffer>): Promise<PDFDocumentProxy> {
+  const { GlobalWorkerOptions, getDocument } = await import('pdfjs-dist');
+  // The worker comes with the studio itself; nothing is fetched from anywhere else.
+  GlobalWorkerOptions.workerSrc = workerAddress;
   return getDocument({
     data,
     enableXfa: false,

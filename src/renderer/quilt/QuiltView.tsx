@@ -12,7 +12,7 @@ import { useQuiltState } from './quiltStore.ts';
 import { Unlaid, useUnlaid } from './Unlaid.tsx';
 
 /** The quilt as large as can be, and everything that can be chosen about it. */
-export default function QuiltView() {
+export function QuiltView() {
   useCommands(QUILT_COMMANDS);
   return (
     <div className={styles.view}>

@@ -11,7 +11,7 @@ import { useSections } from './useSections.ts';
 const SEWN: readonly SectionId[] = ['units', 'blocks', 'quilt', 'borders', 'finishing'];
 
 /** The steps as the pattern prints them, every number to be asked why, and the way the seams are pressed. */
-export default function SewingView() {
+export function SewingView() {
   const pattern = usePattern();
   const worked = useWorked();
   const { answer, trouble } = useSections(pattern, SEWN);
