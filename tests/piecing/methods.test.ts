@@ -6,6 +6,7 @@ import type { Method, Scale, Stage } from '../../src/shared/piecing/method.ts';
 import { METHODS, methodNamed, methodsFor } from '../../src/shared/piecing/methods/index.ts';
 import { exactly } from '../../src/shared/piecing/methods/sums.ts';
 import type { Unit } from '../../src/shared/piecing/piecing.ts';
+import { unitsOf } from '../../src/shared/piecing/seamTree.ts';
 import { unitPolygons } from '../../src/shared/piecing/unitShape.ts';
 import {
   checkerboard,
@@ -143,7 +144,9 @@ describe('whatever the unit, the seam and the ruler', () => {
       for (const length of lengths) {
         // As many pieces as are sewn side by side are rounded each; a slope may take a few marks of the ruler more.
         const pieces = unit.kind === 'checkerboard' || unit.kind === 'rails' ? 5 : one.id === 'half-rectangle' ? 6 : 2;
-        const most = (one.id === 'hst-eight' || trimmed ? pieces + 1 : pieces) * scale.step;
+        // The edge makes up for every unit inside that the ruler took half a mark from, and for half a mark of the whole.
+        const inside = one.id === 'seam-by-seam' && unit.kind === 'pieced' ? (unitsOf(unit.seams).length + 1) / 2 : 0;
+        const most = ((one.id === 'hst-eight' || trimmed ? pieces + 1 : pieces) + inside) * scale.step;
         expect(Math.abs(exactly(length) - length.value)).toBeLessThanOrEqual(most + 1e-9);
       }
     });
